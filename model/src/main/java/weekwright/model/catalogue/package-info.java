@@ -1,0 +1,5 @@
+/** Session families: what each kind of session demands, trains and needs. */
+@NullMarked
+package weekwright.model.catalogue;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,35 @@
+package weekwright.model.plan;
+
+import org.jspecify.annotations.Nullable;
+import weekwright.model.scenario.Dose;
+import weekwright.model.scenario.Moment;
+
+/**
+ * A session at its time and place.
+ *
+ * @param id {@code group/family/week/n}, or null in a plan written by hand
+ * @param minutes whole minutes, warm-up included, or null in a plan written by hand
+ * @param facility id of the facility, or null for nowhere in particular
+ * @param lead id of the staff member, or null
+ * @param pin what the coach holds, or null
+ */
+public record Placement(
+        @Nullable String id,
+        String group,
+        String family,
+        Moment start,
+        @Nullable Integer minutes,
+        @Nullable String facility,
+        @Nullable String lead,
+        Dose dose,
+        @Nullable String variant,
+        @Nullable Pin pin) {
+    public Placement {
+        dose = dose == null ? Dose.FULL : dose;
+    }
+
+    /** What is held, never null. */
+    public Pin held() {
+        return pin == null ? Pin.NONE : pin;
+    }
+}

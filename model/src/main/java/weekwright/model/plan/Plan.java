@@ -1,0 +1,36 @@
+package weekwright.model.plan;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import weekwright.model.Ids;
+import weekwright.model.scenario.Moment;
+
+/**
+ * What is placed, and how it stands.
+ *
+ * @param weekwright version of the document form, 1
+ * @param scenario id of the scenario
+ * @param scenarioDigest {@code sha256:} and the digest of the scenario as written, or null in a plan written by hand
+ * @param published when it was given out, or null for a draft
+ * @param solver how it was made, or null in a plan written by hand
+ * @param placements sorted by start, then id
+ * @param softened ids of the rules that the scenario changes from their usual setting
+ */
+public record Plan(
+        int weekwright,
+        String scenario,
+        @Nullable String scenarioDigest,
+        @Nullable Moment published,
+        @Nullable Solver solver,
+        List<Placement> placements,
+        List<LeftOut> leftOut,
+        List<String> softened,
+        @Nullable Totals totals,
+        List<Finding> findings) {
+    public Plan {
+        placements = Ids.listed(placements);
+        leftOut = Ids.listed(leftOut);
+        softened = Ids.listed(softened);
+        findings = Ids.listed(findings);
+    }
+}

@@ -1,0 +1,28 @@
+package weekwright.model.scenario;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import weekwright.model.Ids;
+
+/**
+ * A place to train.
+ *
+ * @param straightMetres longest straight run, or null where none matters
+ * @param open opening hours; empty means always
+ * @param closed spans in which it is shut
+ */
+public record Facility(
+        String id,
+        String label,
+        List<FacilityKind> offers,
+        @Nullable Integer straightMetres,
+        @Nullable Room room,
+        List<Window> open,
+        List<Away> closed) {
+    public Facility {
+        label = label == null ? id : label;
+        offers = Ids.listed(offers);
+        open = Ids.listed(open);
+        closed = Ids.listed(closed);
+    }
+}

@@ -1,0 +1,38 @@
+package weekwright.model.scenario;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import weekwright.model.Ids;
+
+/**
+ * A match or a meet, fixed in time.
+ *
+ * @param minutes elapsed minutes from start to end, intervals included
+ * @param playMinutes minutes of play, or null for the family's
+ * @param taperDays days of taper wanted before it, or null for none
+ * @param expected minutes expected of athletes; who is not named plays it all
+ * @param played minutes played, once known
+ */
+public record Fixture(
+        String id,
+        String label,
+        List<String> groups,
+        String family,
+        Moment start,
+        int minutes,
+        @Nullable Integer playMinutes,
+        FixtureWeight weight,
+        Travel travel,
+        @Nullable Integer taperDays,
+        List<Appearance> expected,
+        List<Appearance> played) {
+    public Fixture {
+        label = label == null ? id : label;
+        family = family == null ? "fixture" : family;
+        weight = weight == null ? FixtureWeight.REGULAR : weight;
+        travel = travel == null ? Travel.NONE : travel;
+        groups = Ids.listed(groups);
+        expected = Ids.listed(expected);
+        played = Ids.listed(played);
+    }
+}
