@@ -70,8 +70,18 @@ final class Dates {
 
     /** A number with one decimal at most: {@code 12.4}, {@code 3}. */
     static String number(double value) {
-        String text = String.format(Locale.ROOT, "%.1f", value);
+        String text = decimal(value);
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+    }
+
+    /** A number with one decimal: {@code 3.0}. */
+    static String decimal(double value) {
+        return String.format(Locale.ROOT, "%.1f", value);
+    }
+
+    /** A number as it is: {@code 0.25}, {@code 72}. */
+    static String exact(double value) {
+        return value == Math.rint(value) ? String.format(Locale.ROOT, "%.0f", value) : Double.toString(value);
     }
 
     /** A whole number with its thousands apart: {@code 1,830,000}. */
