@@ -116,6 +116,12 @@ public final class AtomicFile {
         }
     }
 
+    /** The file's path. */
+    @Override
+    public String toString() {
+        return path.toString();
+    }
+
     static FileFault fault(Object file, IOException cause) {
         return new FileFault(file + " " + why(cause), cause);
     }

@@ -26,7 +26,7 @@ final class CatalogueCommand implements Runnable {
     public void run() {
         Output out = new Output(around.out());
         if (json) {
-            out.bytes(Documents.write(Catalogue.builtIn()));
+            out.text(Documents.writeCatalogue(Catalogue.builtIn().families()));
         } else {
             out.text(CatalogueText.of(Catalogue.builtIn(), around.ink()));
         }

@@ -2,11 +2,9 @@ package weekwright.desk.cli;
 
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
 import weekwright.model.scenario.Scenario;
 
@@ -18,9 +16,6 @@ import weekwright.model.scenario.Scenario;
         description = "Judges a plan as it stands, one made here or one written by hand, and says what it breaks.")
 final class CheckCommand implements Callable<Integer> {
     private final Surroundings around;
-
-    @Spec
-    private CommandSpec spec;
 
     @Parameters(index = "0", paramLabel = "SCENARIO", description = "What the coach knows and wants.")
     private String scenario = "";
@@ -38,8 +33,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (scenario.equals(Inputs.STANDARD_INPUT) && plan.equals(Inputs.STANDARD_INPUT)) {
-            throw new ParameterException(
-                    spec.commandLine(), "Only one of SCENARIO and PLAN can come from standard input");
+            throw new InputFault("Only one of SCENARIO and PLAN can come from standard input");
         }
         Inputs inputs = new Inputs(around.in());
         Scenario read = inputs.scenario(scenario);

@@ -5,12 +5,10 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ParseResult;
 import weekwright.desk.app.FileFault;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.view.Ink;
@@ -19,7 +17,7 @@ import weekwright.model.scenario.Moment;
 
 /** Runs one command and says how it ended. */
 final class Cli {
-    private static final Map<String, Function<Surroundings, Object>> COMMANDS = commands();
+    private static final int COLUMNS = 100;
 
     private final Surroundings around;
 
@@ -27,32 +25,22 @@ final class Cli {
         this.around = around;
     }
 
-    private static Map<String, Function<Surroundings, Object>> commands() {
-        Map<String, Function<Surroundings, Object>> commands = new java.util.LinkedHashMap<>();
-        commands.put("propose", ProposeCommand::new);
-        commands.put("check", CheckCommand::new);
-        commands.put("rules", RulesCommand::new);
-        commands.put("catalogue", CatalogueCommand::new);
-        commands.put("schema", SchemaCommand::new);
-        commands.put("demo", DemoCommand::new);
-        return commands;
-    }
-
     /** Runs a command; gives the exit code. */
     int run(String... arguments) {
         try {
-            return commandLine().execute(arguments);
+            return commandLine(arguments.length == 0 ? "" : arguments[0]).execute(arguments);
         } catch (Throwable fault) {
             return ourFault(fault);
         }
     }
 
-    private CommandLine commandLine() {
+    private CommandLine commandLine(String asked) {
         CommandLine line = new CommandLine(new WeekwrightCommand());
-        COMMANDS.forEach((name, command) -> line.addSubcommand(name, command.apply(around)));
+        commands(asked).forEach(line::addSubcommand);
         line.registerConverter(Moment.class, Moment::parse);
         line.setOut(new PrintWriter(new OutputStreamWriter(around.out(), StandardCharsets.UTF_8), true));
-        line.setErr(new PrintWriter(around.err(), true));
+        line.setErr(new PrintWriter(new OutputStreamWriter(around.err(), StandardCharsets.UTF_8), true));
+        line.setUsageHelpWidth(COLUMNS);
         boolean plain = around.ink() == Ink.PLAIN;
         line.setColorScheme(Help.defaultColorScheme(plain ? Help.Ansi.OFF : Help.Ansi.ON));
         line.setParameterExceptionHandler((fault, rest) -> badUsage(fault));
@@ -60,11 +48,36 @@ final class Cli {
         return line;
     }
 
+    /** The command that is asked for, or all of them where it is none of them: reading each takes its time. */
+    private List<Object> commands(String asked) {
+        return switch (asked) {
+            case "propose" -> List.of(new ProposeCommand(around));
+            case "check" -> List.of(new CheckCommand(around));
+            case "rules" -> List.of(new RulesCommand(around));
+            case "catalogue" -> List.of(new CatalogueCommand(around));
+            case "schema" -> List.of(new SchemaCommand(around));
+            case "demo" -> List.of(new DemoCommand(around));
+            default ->
+                Stream.of("propose", "check", "rules", "catalogue", "schema", "demo")
+                        .flatMap(name -> commands(name).stream())
+                        .toList();
+        };
+    }
+
     private int badUsage(ParameterException fault) {
-        around.err().println(safe(fault) + ".");
+        around.err().println(safe(fault) + "." + meant(fault));
         around.err()
-                .println("How to use it: " + fault.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+                .println("How to use it: "
+                        + fault.getCommandLine().getCommandSpec().qualifiedName() + " --help");
         return Exit.BAD_INPUT;
+    }
+
+    private static String meant(ParameterException fault) {
+        if (fault instanceof UnmatchedArgumentException unmatched
+                && !unmatched.getSuggestions().isEmpty()) {
+            return " Did you mean " + String.join(" or ", unmatched.getSuggestions()) + "?";
+        }
+        return "";
     }
 
     private int failed(Exception fault) {

@@ -2,12 +2,10 @@ package weekwright.desk.cli;
 
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import weekwright.desk.app.AtomicFile;
+import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.view.DemosText;
 import weekwright.desk.view.Plain;
@@ -21,9 +19,6 @@ import weekwright.scenarios.Scenarios;
         description = "Lists the demo scenarios; with a NAME prints that one, or writes it with -o, to start from.")
 final class DemoCommand implements Runnable {
     private final Surroundings around;
-
-    @Spec
-    private CommandSpec spec;
 
     @Parameters(arity = "0..1", paramLabel = "NAME", description = "Which one, e.g. one-match.")
     private @Nullable String name;
@@ -49,7 +44,7 @@ final class DemoCommand implements Runnable {
 
     private void list() {
         if (output != null) {
-            throw new ParameterException(spec.commandLine(), "-o needs the NAME of a demo scenario");
+            throw new InputFault("-o needs the NAME of a demo scenario");
         }
         new Output(around.out()).text(DemosText.of(Scenarios.all(), around.ink()));
     }

@@ -4,13 +4,12 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import weekwright.desk.app.AtomicFile;
+import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
+import weekwright.desk.view.Plain;
 import weekwright.engine.Budget;
 import weekwright.engine.Judged;
 import weekwright.engine.Proposal;
@@ -34,9 +33,6 @@ final class ProposeCommand implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Spec
-    private CommandSpec spec;
-
     @Parameters(paramLabel = "SCENARIO", description = "What the coach knows and wants.")
     private String scenario = "";
 
@@ -58,13 +54,15 @@ final class ProposeCommand implements Callable<Integer> {
     @Option(
             names = "--threads",
             paramLabel = "N",
-            description = "Searches side by side, 1 to 64; usually one a processor. It never changes a plan of --moves.")
+            description =
+                    "Searches side by side, 1 to 64; usually one a processor. It never changes a plan of --moves.")
     private @Nullable Integer threads;
 
     @Option(
             names = "--now",
             paramLabel = "TIME",
-            description = "What time it is, e.g. 2027-03-01T12:00, when a published plan is changed; usually by the clock.")
+            description =
+                    "What time it is, e.g. 2027-03-01T12:00, when a published plan is changed; usually by the clock.")
     private @Nullable Moment now;
 
     @Option(names = "--json", description = "Print the plan as JSON instead of showing it.")
@@ -100,7 +98,7 @@ final class ProposeCommand implements Callable<Integer> {
         try {
             if (file != null) {
                 file.write(shown.planJson());
-                around.err().println("The plan is written into " + Plain.text(output) + ".");
+                around.err().println("The plan is written into " + Plain.text(file.toString()) + ".");
             }
         } finally {
             shown.print(json ? shown.planJson() : null);
@@ -110,11 +108,11 @@ final class ProposeCommand implements Callable<Integer> {
 
     private Judged search(Proposal proposal) {
         Interrupts interrupts = new Interrupts(
-                () -> around.err().println("\nStopping: the best plan so far follows. Interrupt again to stop at once."),
+                () -> around.err()
+                        .println("\nStopping: the best plan so far follows. Interrupt again to stop at once."),
                 () -> Runtime.getRuntime().halt(Exit.INTERRUPTED));
         interrupts.listen();
-        ProgressReport report =
-                new ProgressReport(around.err(), around.live(), System::nanoTime, interrupts::asked);
+        ProgressReport report = new ProgressReport(around.err(), around.live(), System::nanoTime, interrupts::asked);
         try {
             return around.planner().propose(proposal, report);
         } finally {
@@ -127,7 +125,8 @@ final class ProposeCommand implements Callable<Integer> {
             return Budget.seconds(USUAL_SECONDS);
         }
         if (length.moves != null) {
-            return Budget.moves(checked(length.moves > 0, "--moves", length.moves, "a whole number from 1", length.moves));
+            return Budget.moves(
+                    checked(length.moves > 0, "--moves", length.moves, "a whole number from 1", length.moves));
         }
         double seconds = length.seconds == null ? USUAL_SECONDS : length.seconds;
         boolean right = seconds > 0 && seconds <= MOST_SECONDS;
@@ -135,15 +134,14 @@ final class ProposeCommand implements Callable<Integer> {
     }
 
     private int threads() {
-        int asked = threads == null
-                ? Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors())
-                : threads;
+        int asked =
+                threads == null ? Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()) : threads;
         return checked(asked >= 1 && asked <= MOST_THREADS, "--threads", asked, "1 to 64", asked);
     }
 
     private <T> T checked(boolean right, String option, Object given, String wanted, T value) {
         if (!right) {
-            throw new ParameterException(spec.commandLine(), option + " is " + given + ": give " + wanted);
+            throw new InputFault(option + " is " + given + ": give " + wanted);
         }
         return value;
     }

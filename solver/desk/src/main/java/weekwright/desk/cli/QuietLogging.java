@@ -12,8 +12,7 @@ public final class QuietLogging {
 
     /** Sets the log up. */
     public QuietLogging() throws IOException {
-        String settings =
-                """
+        String settings = """
                 handlers = java.util.logging.ConsoleHandler
                 .level = WARNING
                 java.util.logging.SimpleFormatter.format = %4$s: %5$s%n

@@ -26,7 +26,7 @@ final class RulesCommand implements Runnable {
     public void run() {
         Output out = new Output(around.out());
         if (json) {
-            out.bytes(Documents.write(Rulebook.builtIn()));
+            out.text(Documents.writeRules(Rulebook.builtIn().rules()));
         } else {
             out.text(RulesText.of(Rulebook.builtIn(), around.ink()));
         }

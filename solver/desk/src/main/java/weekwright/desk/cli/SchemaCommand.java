@@ -25,7 +25,7 @@ final class SchemaCommand implements Runnable {
     @Override
     public void run() {
         try {
-            new Output(around.out()).bytes(Documents.schema(name));
+            new Output(around.out()).text(Documents.schema(name));
         } catch (IllegalArgumentException e) {
             throw new InputFault(Objects.requireNonNullElse(e.getMessage(), name));
         }

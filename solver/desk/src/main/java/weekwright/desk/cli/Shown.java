@@ -1,5 +1,6 @@
 package weekwright.desk.cli;
 
+import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.view.PlanPages;
 import weekwright.desk.view.TextPage;
@@ -22,12 +23,12 @@ final class Shown {
 
     /** The plan as a document. */
     byte[] planJson() {
-        return Documents.write(judged.plan());
+        return Documents.write(judged.plan()).getBytes(StandardCharsets.UTF_8);
     }
 
     /** The plan with the rules that it keeps, as a document. */
     byte[] checkJson() {
-        return Documents.writeCheck(judged.plan(), judged.kept());
+        return Documents.write(judged.plan()).getBytes(StandardCharsets.UTF_8);
     }
 
     /** Prints the document given, or where there is none the week to read. */

@@ -53,6 +53,7 @@ record Surroundings(
                 Planner.ENGINE);
     }
 
+    @SuppressWarnings("SystemConsoleNull") // What later versions of Java give instead of null is asked below.
     private static boolean isTerminal() {
         Console console = System.console();
         if (console == null) {

@@ -1,9 +1,7 @@
 package weekwright.desk.cli;
 
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
+import weekwright.desk.app.InputFault;
 
 /** The program without a command. */
 @Command(
@@ -19,11 +17,8 @@ import picocli.CommandLine.Spec;
             "3 done, but the plan breaks what must hold; 4 a file could not be read or written."
         })
 final class WeekwrightCommand implements Runnable {
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "A command is missing");
+        throw new InputFault("a command is missing; weekwright --help lists them");
     }
 }

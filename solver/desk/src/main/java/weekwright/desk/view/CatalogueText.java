@@ -11,7 +11,6 @@ import weekwright.model.catalogue.Family;
 import weekwright.model.catalogue.Hours;
 import weekwright.model.scenario.FacilityKind;
 import weekwright.model.scenario.Intensity;
-import weekwright.model.scenario.Pathway;
 
 /** The session families as lines to read. */
 public final class CatalogueText {

@@ -17,8 +17,8 @@ public record SearchLine(Totals totals, int placed, int sessions, long moves, do
     @Override
     public String toString() {
         String after = seconds > 0 ? Dates.decimal(seconds) + " s" : Dates.grouped(moves) + " moves";
-        return after + ": " + placed + " of " + sessions + " placed; " + broken() + "; "
-                + Dates.decimal(totals.want()) + " points of wishes unmet";
+        return after + ": " + placed + " of " + sessions + " placed; " + broken() + "; " + Dates.decimal(totals.want())
+                + " points of wishes unmet";
     }
 
     private String broken() {
