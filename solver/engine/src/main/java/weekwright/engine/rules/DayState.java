@@ -1,0 +1,243 @@
+package weekwright.engine.rules;
+
+import weekwright.engine.problem.FamilyInfo;
+import weekwright.engine.problem.Stimulus;
+import weekwright.engine.problem.Stimulus.Kind;
+import weekwright.model.catalogue.DayClass;
+import weekwright.model.catalogue.Demands;
+
+/**
+ * What a day asks of a cohort. Times are epoch minutes, demand thousandths, load tenths. Written only while it is worked
+ * out.
+ */
+public final class DayState {
+    /** Sessions that start at most this many minutes after another ends share its warm-up (expert proposal). */
+    static final int SHARED_WITHIN = 15;
+    /** What is left of a shared warm-up, and of one before the day's first sprint or first lift (expert proposal). */
+    static final int SHARED_WARM_UP = 5;
+
+    static final int SHARED_WARM_UP_FIRST = 10;
+    /** Things with at most this many minutes between them are one visit (expert proposal). */
+    static final int ONE_VISIT = 30;
+    private static final int NEVER = Integer.MAX_VALUE;
+
+    int largest;
+    int others;
+    int load;
+    DayClass dayClass = DayClass.FREE;
+    /** The high work is of the upper body only. */
+    boolean upperOnly;
+    /** Something lies on it that counts against a free day. */
+    boolean busy;
+    /** Something placed lies on it. */
+    boolean placed;
+    /** Something placed that counts against a free day lies on it. */
+    boolean placedBusy;
+    /** The cohort plays a fixture on it. */
+    boolean fixture;
+
+    int visits;
+    int firstStart;
+    boolean firstPlaced;
+    int lastEnd;
+    boolean lastPlaced;
+    /** Pathways met at high intensity by what makes the block. */
+    int blockHigh;
+
+    int blockStart;
+    int blockEnd;
+    int blockCross;
+    boolean blockPlaced;
+
+    /** Demand of the day for display. */
+    public double demand() {
+        return Demands.demand(largest, others, load);
+    }
+
+    /** Load of the day in tenths. */
+    public int loadTenths() {
+        return load;
+    }
+
+    /** High, middle, low or free. */
+    public DayClass dayClass() {
+        return dayClass;
+    }
+
+    boolean high() {
+        return dayClass == DayClass.HIGH;
+    }
+
+    /** High, and counted among days running. */
+    boolean highRunning() {
+        return high() && !upperOnly;
+    }
+
+    boolean middle() {
+        return dayClass == DayClass.MIDDLE;
+    }
+
+    /** High and free of a fixture played: what the hours from block to block are for. */
+    boolean block() {
+        return high() && !fixture;
+    }
+
+    /** Works the day out from what lies on it, in order of start. */
+    DayState of(Stimulus[] things, int count, int cohort) {
+        clear();
+        boolean sprinted = false;
+        boolean lifted = false;
+        int sum = 0;
+        Stimulus before = null;
+        for (int i = 0; i < count; i++) {
+            Stimulus thing = things[i];
+            FamilyInfo family = thing.family;
+            if (family == null) {
+                continue;
+            }
+            int demand = thing.demandFor(cohort);
+            largest = Math.max(largest, demand);
+            sum += demand;
+            load += thing.loadFor(cohort);
+            if (sharesWarmUps(thing)) {
+                load -= saved(thing, family, before, sprinted, lifted);
+                sprinted |= family.sprint;
+                lifted |= family.lift;
+                before = thing;
+            }
+            note(thing, family, cohort);
+        }
+        others = sum - largest;
+        dayClass = busyAtAll(things, count) ? Demands.classOf(largest, others, load) : DayClass.FREE;
+        countVisits(things, count);
+        if (high()) {
+            noteHighWork(things, count, cohort);
+        }
+        return this;
+    }
+
+    private void clear() {
+        largest = 0;
+        others = 0;
+        load = 0;
+        upperOnly = false;
+        busy = false;
+        placed = false;
+        placedBusy = false;
+        fixture = false;
+        visits = 0;
+        firstStart = NEVER;
+        firstPlaced = false;
+        lastEnd = -NEVER;
+        lastPlaced = false;
+        blockHigh = 0;
+        blockStart = 0;
+        blockEnd = 0;
+        blockCross = 0;
+        blockPlaced = false;
+    }
+
+    private static boolean sharesWarmUps(Stimulus thing) {
+        return thing.kind == Kind.PLACEMENT || thing.kind == Kind.COMMITMENT;
+    }
+
+    private static int saved(
+            Stimulus thing, FamilyInfo family, @org.jspecify.annotations.Nullable Stimulus before, boolean sprinted, boolean lifted) {
+        if (before == null || thing.start - before.end > SHARED_WITHIN) {
+            return 0;
+        }
+        boolean first = (family.sprint && !sprinted) || (family.lift && !lifted);
+        return thing.rpeTenths * Math.max(0, thing.warmUp - (first ? SHARED_WARM_UP_FIRST : SHARED_WARM_UP));
+    }
+
+    private static boolean busyAtAll(Stimulus[] things, int count) {
+        for (int i = 0; i < count; i++) {
+            FamilyInfo family = things[i].family;
+            if (family != null && !family.recovery) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void note(Stimulus thing, FamilyInfo family, int cohort) {
+        placed |= thing.placed();
+        if (!family.recovery) {
+            busy = true;
+            placedBusy |= thing.placed();
+        }
+        fixture |= thing.playedBy(cohort);
+        if (thing.occupiedStart < firstStart) {
+            firstStart = thing.occupiedStart;
+            firstPlaced = thing.placed();
+        }
+        if (thing.occupiedEnd > lastEnd) {
+            lastEnd = thing.occupiedEnd;
+            lastPlaced = thing.placed();
+        }
+    }
+
+    private void countVisits(Stimulus[] things, int count) {
+        int until = -NEVER;
+        int counted = 0;
+        int from = -NEVER;
+        while (true) {
+            Stimulus next = null;
+            for (int i = 0; i < count; i++) {
+                Stimulus thing = things[i];
+                boolean later = thing.family != null && thing.occupiedStart > from;
+                if (later && (next == null || thing.occupiedStart < next.occupiedStart)) {
+                    next = thing;
+                }
+            }
+            if (next == null) {
+                visits = counted;
+                return;
+            }
+            from = next.occupiedStart;
+            if (until == -NEVER || from - until > ONE_VISIT) {
+                counted++;
+            }
+            until = Math.max(until, latestEndOfThoseAt(things, count, from));
+        }
+    }
+
+    private static int latestEndOfThoseAt(Stimulus[] things, int count, int occupiedStart) {
+        int end = -NEVER;
+        for (int i = 0; i < count; i++) {
+            if (things[i].family != null && things[i].occupiedStart == occupiedStart) {
+                end = Math.max(end, things[i].occupiedEnd);
+            }
+        }
+        return end;
+    }
+
+    private void noteHighWork(Stimulus[] things, int count, int cohort) {
+        boolean hard = false;
+        upperOnly = true;
+        for (int i = 0; i < count; i++) {
+            FamilyInfo family = things[i].family;
+            if (family != null && Demands.aboveLow(things[i].demandFor(cohort))) {
+                hard = true;
+                upperOnly &= family.upperOnly;
+            }
+        }
+        upperOnly &= hard;
+        blockStart = NEVER;
+        blockEnd = -NEVER;
+        for (int i = 0; i < count; i++) {
+            FamilyInfo family = things[i].family;
+            if (family != null && !family.fixture && (!hard || Demands.aboveLow(things[i].demandFor(cohort)))) {
+                addToBlock(things[i], family);
+            }
+        }
+    }
+
+    private void addToBlock(Stimulus thing, FamilyInfo family) {
+        blockStart = Math.min(blockStart, thing.start);
+        blockEnd = Math.max(blockEnd, thing.end);
+        blockCross = Math.max(blockCross, family.crossMust * thing.dose.hoursTenths() / 10);
+        blockHigh |= family.high;
+        blockPlaced |= thing.placed();
+    }
+}
