@@ -1,6 +1,7 @@
 package weekwright.model.rulebook;
 
 import java.util.List;
+import java.util.Optional;
 import weekwright.model.Ids;
 
 /**
@@ -30,5 +31,10 @@ public record Rule(
         boolean judged) {
     public Rule {
         numbers = Ids.listed(numbers);
+    }
+
+    /** The number of this name, if the rule has one. */
+    public Optional<RuleNumber> number(String name) {
+        return numbers.stream().filter(number -> number.name().equals(name)).findFirst();
     }
 }
