@@ -68,6 +68,11 @@ public final class RuleSettings {
         return setting(ruleId).numbers().get(name) instanceof Number given ? given.doubleValue() : usual;
     }
 
+    /** Whether a rule has a number of this name. */
+    public boolean has(String ruleId, String name) {
+        return rulebook.rule(ruleId).number(name).isPresent();
+    }
+
     /**
      * A number of a rule for one key, such as a pathway; empty where nobody has set it and the families' own figures
      * hold.

@@ -101,12 +101,15 @@ public final class Calendar {
     public Spans spans(List<Window> windows) {
         List<Span> spans = new ArrayList<>();
         if (windows.isEmpty()) {
-            spans.add(new Span(minute(date(-2).atStartOfDay()), minute(date(days + 2).atStartOfDay())));
+            spans.add(new Span(
+                    minute(date(-2).atStartOfDay()), minute(date(days + 2).atStartOfDay())));
         }
         for (int day = -2; day < days + 2; day++) {
             for (Window window : windows) {
                 if (window.holdsOn(date(day))) {
-                    spans.add(new Span(minute(window.from().on(date(day))), minute(window.to().on(date(day)))));
+                    spans.add(new Span(
+                            minute(window.from().on(date(day))),
+                            minute(window.to().on(date(day)))));
                 }
             }
         }
@@ -115,7 +118,9 @@ public final class Calendar {
 
     /** The spans of absences or closures. */
     public Spans awaySpans(List<Away> away) {
-        return Spans.of(away.stream().map(a -> new Span(minute(a.from()), minute(a.to()))).toList());
+        return Spans.of(away.stream()
+                .map(a -> new Span(minute(a.from()), minute(a.to())))
+                .toList());
     }
 
     private static int minute(Instant instant) {

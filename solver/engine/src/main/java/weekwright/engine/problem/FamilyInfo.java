@@ -1,8 +1,8 @@
 package weekwright.engine.problem;
 
 import org.jspecify.annotations.Nullable;
-import weekwright.model.catalogue.Demands;
 import weekwright.model.catalogue.DayClass;
+import weekwright.model.catalogue.Demands;
 import weekwright.model.catalogue.Family;
 import weekwright.model.catalogue.Hours;
 import weekwright.model.catalogue.Role;
@@ -36,6 +36,7 @@ public final class FamilyInfo {
     public final boolean fixture;
     /** Of a fixture family, the hours asked after it. */
     public final AfterHours after;
+
     private final DayClass classed;
     private final DayClass classedInStrengthGroups;
 

@@ -3,7 +3,6 @@ package weekwright.engine.problem;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Stimulus.Kind;
-import weekwright.model.catalogue.Demand;
 import weekwright.model.catalogue.Demands;
 import weekwright.model.scenario.Commitment;
 import weekwright.model.scenario.Effort;
@@ -56,7 +55,7 @@ final class FixedThings {
         draft.group = groups.get(0);
         draft.cohorts = problem.people.of(groups);
         draft.rpeTenths = rpeTenths;
-        draft.appearances = Appearances.of(played, play, family.family.warmUpMinutes(), rpeTenths);
+        draft.appearances = new Appearances(played, play, family.family.warmUpMinutes(), rpeTenths / 10.0);
         for (int group : groups) {
             GroupInfo info = problem.groups.get(group);
             int at = draft.day + Problem.EDGE;
@@ -71,8 +70,7 @@ final class FixedThings {
         draft.facility = problem.facility(commitment.facility());
         List<Integer> groups = problem.groupIndexes(commitment.groups());
         draft.group = groups.isEmpty() ? -1 : groups.get(0);
-        draft.cohorts =
-                groups.isEmpty() ? problem.people.ofAthletes(commitment.athletes()) : problem.people.of(groups);
+        draft.cohorts = groups.isEmpty() ? problem.people.ofAthletes(commitment.athletes()) : problem.people.of(groups);
         if (commitment.family() != null) {
             asPractice(draft, problem.family(commitment.family()), commitment.effort(), commitment.minutes());
             countTowardsAims(commitment, draft.day);
@@ -83,15 +81,11 @@ final class FixedThings {
     private void asPractice(StimulusDraft draft, FamilyInfo family, @Nullable Effort effort, int minutes) {
         draft.family = family;
         boolean strength = draft.group >= 0 && problem.groups.get(draft.group).strength();
-        Demand demand = family.family.demand();
-        draft.demand = effort == null
-                ? Demands.sessionDemand(family.family, draft.dose, strength)
-                : Demands.demandThousandths(effort.demand(), demand.metabolic(), effort.demand());
+        draft.demand = Demands.sessionDemand(family.family, effort, draft.dose, strength);
         draft.rpeTenths = effort == null ? rpeTenths(family.family.rpe()) : effort.rpe() * 10;
         draft.warmUp = Math.min(family.family.warmUpMinutes(), minutes);
         draft.load = draft.rpeTenths * minutes;
-        draft.cohorts =
-                problem.people.allowed(draft.cohorts, family, draft.dose, problem.calendar.date(draft.day));
+        draft.cohorts = problem.people.allowed(draft.cohorts, family, draft.dose, problem.calendar.date(draft.day));
     }
 
     private void countTowardsAims(Commitment commitment, int day) {
@@ -131,14 +125,16 @@ final class FixedThings {
 
     private void noteFastRuns(Appearances appearances, LogEntry entry) {
         for (Cohort cohort : problem.people.cohorts) {
-            appearances.nearBest()[cohort.index()] = problem.people.exposedIn(entry, cohort);
+            if (problem.people.exposedIn(entry, cohort)) {
+                appearances.ranNearBest(cohort.index());
+            }
         }
     }
 
     private int[] without(int[] cohorts, List<String> except) {
         return java.util.Arrays.stream(cohorts)
-                .filter(cohort -> !except.contains(
-                        problem.people.cohorts.get(cohort).representative()))
+                .filter(cohort ->
+                        !except.contains(problem.people.cohorts.get(cohort).representative()))
                 .toArray();
     }
 

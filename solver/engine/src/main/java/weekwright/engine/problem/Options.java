@@ -39,8 +39,8 @@ final class Options {
         }
         Stimulus[] options = found.toArray(Stimulus[]::new);
         Stimulus[] coarse = found.stream()
-                .filter(option -> option == draft.before
-                        || problem.calendar.clockMinutes(option.start) % COARSE_GRID == 0)
+                .filter(option ->
+                        option == draft.before || problem.calendar.clockMinutes(option.start) % COARSE_GRID == 0)
                 .toArray(Stimulus[]::new);
         return new Session(draft, options, coarse.length == 0 ? options : coarse);
     }
@@ -94,7 +94,8 @@ final class Options {
     private List<Integer> facilities(SessionDraft draft) {
         List<Integer> found = new ArrayList<>();
         Aim aim = draft.aim == null ? null : draft.aim.aim;
-        List<String> preferred = aim == null || aim.prefer() == null ? List.of() : aim.prefer().facilities();
+        List<String> preferred =
+                aim == null || aim.prefer() == null ? List.of() : aim.prefer().facilities();
         boolean anywhere = draft.family.family.facility().isEmpty();
         if (anywhere) {
             found.add(Stimulus.NOWHERE);
@@ -142,8 +143,7 @@ final class Options {
         return added;
     }
 
-    private Stimulus stimulus(
-            SessionDraft draft, int start, int end, int day, int facility, Dose dose, int option) {
+    private Stimulus stimulus(SessionDraft draft, int start, int end, int day, int facility, Dose dose, int option) {
         StimulusDraft stimulus = new StimulusDraft(Kind.PLACEMENT, draft.index).at(start, end, day);
         boolean learning = draft.aim != null && draft.aim.aim.learning();
         fill(stimulus, draft.group.index, draft.family, facility, dose, option, learning);

@@ -1,5 +1,6 @@
 package weekwright.engine.problem;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -7,17 +8,16 @@ import java.util.List;
 import java.util.Map;
 import weekwright.model.scenario.Appearance;
 import weekwright.model.scenario.Athlete;
+import weekwright.model.scenario.Commitment;
+import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.Fixture;
 import weekwright.model.scenario.Group;
 import weekwright.model.scenario.LogEntry;
-import weekwright.model.scenario.PersonEntry;
 import weekwright.model.scenario.Pathway;
+import weekwright.model.scenario.PersonEntry;
 import weekwright.model.scenario.Restriction;
 import weekwright.model.scenario.RestrictionLimit;
 import weekwright.model.scenario.Scenario;
-import weekwright.model.scenario.Commitment;
-import weekwright.model.scenario.Dose;
-import java.time.LocalDate;
 
 /** Sorts the people of a scenario into cohorts, and tells who takes part in what. */
 final class People {
@@ -79,14 +79,14 @@ final class People {
     /** Those of some cohorts whom no clinician's restriction keeps out of a session. */
     int[] allowed(int[] some, FamilyInfo family, Dose dose, LocalDate day) {
         int[] allowed = Arrays.stream(some)
-                .filter(cohort -> cohorts.get(cohort).restrictions().stream().noneMatch(r -> bars(r, family, dose, day)))
+                .filter(cohort ->
+                        cohorts.get(cohort).restrictions().stream().noneMatch(r -> bars(r, family, dose, day)))
                 .toArray();
         return allowed.length == some.length ? some : allowed;
     }
 
     private static boolean bars(Restriction restriction, FamilyInfo family, Dose dose, LocalDate day) {
-        if (!restriction.holdsOn(day)
-                || (restriction.upTo() == RestrictionLimit.MICRO && dose == Dose.MICRO)) {
+        if (!restriction.holdsOn(day) || (restriction.upTo() == RestrictionLimit.MICRO && dose == Dose.MICRO)) {
             return false;
         }
         int touched = restriction.upTo() == RestrictionLimit.NONE ? family.any : family.high;
@@ -115,7 +115,8 @@ final class People {
 
     private int[] played(int playMinutes, java.util.function.ToIntFunction<String> minutesOf) {
         return cohorts.stream()
-                .mapToInt(cohort -> cohort.athletes().isEmpty() ? ALL_OF_IT : minutesOf.applyAsInt(cohort.representative()))
+                .mapToInt(cohort ->
+                        cohort.athletes().isEmpty() ? ALL_OF_IT : minutesOf.applyAsInt(cohort.representative()))
                 .map(minutes -> minutes == ALL_OF_IT ? playMinutes : Math.min(minutes, playMinutes))
                 .toArray();
     }
@@ -153,7 +154,10 @@ final class People {
     /** All that can make two athletes' weeks differ, as text. */
     private String signature(Athlete athlete) {
         StringBuilder text = new StringBuilder();
-        text.append(athlete.groups()).append(athlete.restrictions()).append(athlete.windows()).append(athlete.away());
+        text.append(athlete.groups())
+                .append(athlete.restrictions())
+                .append(athlete.windows())
+                .append(athlete.away());
         scenario.fixtures().forEach(fixture -> text.append('|').append(played(fixture, athlete.id())));
         for (Commitment commitment : scenario.commitments()) {
             text.append('|').append(commitment.athletes().contains(athlete.id()));

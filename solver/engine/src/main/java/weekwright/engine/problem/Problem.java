@@ -79,8 +79,6 @@ public final class Problem {
         }
     }
 
-    private static final int LONG_TRAVEL = 120;
-
     private boolean[][] longTravel() {
         boolean[][] days = new boolean[cohorts.size()][calendar.days() + 2 * EDGE];
         for (Stimulus fixture : fixtures) {
@@ -92,20 +90,21 @@ public final class Problem {
     }
 
     private void noteTravel(boolean[][] days, Stimulus fixture, int from, int to) {
-        if (to - from <= LONG_TRAVEL) {
-            return;
-        }
         for (int day = calendar.dayOf(from); day <= calendar.dayOf(to - 1); day++) {
             for (int cohort : fixture.cohorts) {
                 int at = day + EDGE;
-                if (at >= 0 && at < days[cohort].length) {
+                if (to - from > longTravelMinutes(cohort) && at >= 0 && at < days[cohort].length) {
                     days[cohort][at] = true;
                 }
             }
         }
     }
 
-    /** Whether a leg of travel of more than two hours touches a cohort's day. */
+    private int longTravelMinutes(int cohort) {
+        return (int) groups.get(cohorts.get(cohort).mainGroup()).settings.number("free-day", "travelMinutes");
+    }
+
+    /** Whether a leg of travel too long for a free day touches a cohort's day. */
     public boolean longTravel(int cohort, int day) {
         int at = day + EDGE;
         return at >= 0 && at < longTravel[cohort].length && longTravel[cohort][at];

@@ -32,7 +32,9 @@ public final class ProblemBuilder {
     final List<AimInfo> aims = new ArrayList<>();
     final List<Stimulus> fixed = new ArrayList<>();
     final List<Session> sessions = new ArrayList<>();
-    @Nullable StayClose stayClose;
+
+    @Nullable
+    StayClose stayClose;
 
     private ProblemBuilder(Scenario scenario) {
         this.scenario = scenario;
@@ -86,8 +88,8 @@ public final class ProblemBuilder {
     /** The problem of changing a plan and staying close to it. */
     public static Problem close(Scenario scenario, Plan plan, @Nullable Moment now) {
         ProblemBuilder builder = new ProblemBuilder(scenario);
-        builder.stayClose = new StayClose(
-                plan.published() != null, now == null ? Integer.MIN_VALUE : builder.calendar.minute(now));
+        builder.stayClose =
+                new StayClose(plan.published() != null, now == null ? Integer.MIN_VALUE : builder.calendar.minute(now));
         new SessionMaker(builder, plan, PlanUse.START).make();
         return new Problem(builder);
     }
@@ -105,7 +107,9 @@ public final class ProblemBuilder {
     }
 
     List<Integer> groupIndexes(List<String> ids) {
-        return ids.stream().map(id -> java.util.Objects.requireNonNull(groupIndex.get(id))).toList();
+        return ids.stream()
+                .map(id -> java.util.Objects.requireNonNull(groupIndex.get(id)))
+                .toList();
     }
 
     int[][] transferMinutes() {

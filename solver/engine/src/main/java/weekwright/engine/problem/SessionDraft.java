@@ -17,7 +17,10 @@ final class SessionDraft {
     final @Nullable Placement placement;
 
     boolean stays;
-    @Nullable Stimulus before;
+
+    @Nullable
+    Stimulus before;
+
     int heldLead = -1;
 
     SessionDraft(

@@ -112,7 +112,9 @@ final class SessionMaker {
     }
 
     private static int numberIn(@Nullable String id, String prefix) {
-        if (id == null || !id.startsWith(prefix) || !id.substring(prefix.length()).matches("[1-9]\\d{0,3}")) {
+        if (id == null
+                || !id.startsWith(prefix)
+                || !id.substring(prefix.length()).matches("[1-9]\\d{0,3}")) {
             return 0;
         }
         return Integer.parseInt(id.substring(prefix.length()));
@@ -161,8 +163,7 @@ final class SessionMaker {
             int week,
             @Nullable Placement placement) {
         Pin pin = placement == null ? heldOut.getOrDefault(id, Pin.NONE) : placement.held();
-        SessionDraft draft =
-                new SessionDraft(problem.sessions.size(), id, group, family, aim, week, pin, placement);
+        SessionDraft draft = new SessionDraft(problem.sessions.size(), id, group, family, aim, week, pin, placement);
         draft.stays = placement != null
                 && (aim == null || pin.start() || pin.day() || pin.facility() || pin.dose() || pin.lead());
         if (placement != null && placement.lead() != null && (use == PlanUse.CHECK || pin.lead())) {

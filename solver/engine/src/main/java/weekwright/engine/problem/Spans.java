@@ -21,7 +21,8 @@ public final class Spans {
     /** Merges spans that overlap or touch. */
     public static Spans of(List<Span> spans) {
         List<Span> merged = new ArrayList<>();
-        for (Span span : spans.stream().sorted(Comparator.comparingInt(Span::from)).toList()) {
+        for (Span span :
+                spans.stream().sorted(Comparator.comparingInt(Span::from)).toList()) {
             Span last = merged.isEmpty() ? null : merged.get(merged.size() - 1);
             if (last != null && span.from() <= last.to()) {
                 merged.set(merged.size() - 1, new Span(last.from(), Math.max(last.to(), span.to())));

@@ -10,7 +10,10 @@ import weekwright.model.scenario.Dose;
 public final class Stimulus {
     /** What kind of thing it is. */
     public enum Kind {
-        PLACEMENT, COMMITMENT, FIXTURE, HISTORY
+        PLACEMENT,
+        COMMITMENT,
+        FIXTURE,
+        HISTORY
     }
 
     /** Nowhere in particular. */
@@ -49,8 +52,6 @@ public final class Stimulus {
     public final int option;
     /** Whether a new skill is being learnt in it. */
     public final boolean learning;
-    /** What it costs by itself and with fixed things, worked out when first asked for. */
-    public @Nullable Cost cost;
 
     Stimulus(StimulusDraft draft) {
         kind = draft.kind;
@@ -86,12 +87,12 @@ public final class Stimulus {
 
     /** Demand for a cohort that takes part, in thousandths. */
     public int demandFor(int cohort) {
-        return appearances == null ? demand : appearances.demand()[cohort];
+        return appearances == null ? demand : appearances.demand(cohort);
     }
 
     /** Load for a cohort that takes part, nothing of the warm-up shared, in tenths. */
     public int loadFor(int cohort) {
-        return appearances == null ? load : appearances.load()[cohort];
+        return appearances == null ? load : appearances.load(cohort);
     }
 
     /** Whether it is a fixture in which a cohort plays. */

@@ -9,7 +9,10 @@ final class StimulusDraft {
     final Kind kind;
     final int index;
     int group = -1;
-    @Nullable FamilyInfo family;
+
+    @Nullable
+    FamilyInfo family;
+
     Dose dose = Dose.FULL;
     int start;
     int end;
@@ -22,7 +25,10 @@ final class StimulusDraft {
     int demand;
     int load;
     int[] cohorts = {};
-    @Nullable Appearances appearances;
+
+    @Nullable
+    Appearances appearances;
+
     int option = -1;
     boolean learning;
 

@@ -16,7 +16,7 @@ final class AimRules {
         private final Priority priority;
 
         AimLeast(RuleSettings settings, Priority priority) {
-            super("aim-least", settings);
+            super("aim-least", settings, level(settings, priority));
             this.priority = priority;
         }
 
@@ -27,16 +27,17 @@ final class AimRules {
                 Breach breach = view.breach().days(7 * view.week(), 7 * view.week() + 6);
                 breach.addAmount(
                         view.group().heads,
-                        POINT * missing,
+                        (level() == RuleLevel.WANT ? pointsPerBreach() : POINT) * missing,
                         view.countedForLeast(),
                         view.aim().least(view.week()));
                 report(sink, view, breach);
             }
         }
 
-        /** The level of its breaches: that of the aim's priority. */
-        RuleLevel levelOfPriority() {
-            return priority == Priority.KEY ? RuleLevel.KEY : RuleLevel.MAIN;
+        /** The aim's priority is the level, unless the coach has set another for the rule. */
+        private static RuleLevel level(RuleSettings settings, Priority priority) {
+            RuleLevel set = settings.level("aim-least");
+            return set == RuleLevel.KEY && priority == Priority.MAIN ? RuleLevel.MAIN : set;
         }
 
         static int missing(AimView view) {
@@ -89,7 +90,7 @@ final class AimRules {
     static final class DoseKept extends RuleOn<PlacementView> {
         private final double reduced = number("reducedShare");
         private final double micro = number("microShare");
-        private final int apart = (int) number("daysApart");
+        private final int apart = (int) number("waivedDays");
 
         DoseKept(RuleSettings settings) {
             super("dose-kept", settings);
@@ -138,12 +139,11 @@ final class AimRules {
 
     /** Points of one missing session of an aim, in units. */
     static int aimPoints(JudgedRule rule, AimInfo aim) {
-        String name =
-                switch (aim.aim.priority()) {
-                    case KEY -> "pointsKey";
-                    case MAIN -> "pointsMain";
-                    case SPARE -> "pointsSpare";
-                };
+        String name = switch (aim.aim.priority()) {
+            case KEY -> "keyPoints";
+            case MAIN -> "mainPoints";
+            case SPARE -> "sparePoints";
+        };
         return rule.pointsOf("aim-target", name);
     }
 }

@@ -1,7 +1,5 @@
 package weekwright.engine.rules;
 
-import org.jspecify.annotations.Nullable;
-
 /** A cohort's high block and its next one: the common walk of the rules about hours from high day to high day. */
 final class Blocks {
     /** Days within which the next block is looked for. */
@@ -19,15 +17,10 @@ final class Blocks {
      * Judges the block of the view's day against the next one of each cohort, which need not lie on the same day for all.
      *
      * @param different only blocks without a high pathway in common
-     * @param hours what missed hours cost, or null where the rule's own points hold
+     * @param hours what missed hours cost
      */
     static void judge(
-            RuleOn<GroupView> rule,
-            GroupView view,
-            Sink sink,
-            Limit limit,
-            boolean different,
-            @Nullable HourWant hours) {
+            RuleOn<GroupView> rule, GroupView view, Sink sink, Limit limit, boolean different, HourWant hours) {
         if (!anyBlock(view)) {
             return;
         }
@@ -45,8 +38,7 @@ final class Blocks {
                 int gap = later.blockStart - earlier.blockEnd;
                 int asked = limit.of(earlier, later, day);
                 if (gap < asked) {
-                    int cost = hours == null ? rule.pointsPerBreach() : hours.cost(asked - gap);
-                    breach.add(cohort, view.heads(cohort), cost, gap, asked);
+                    breach.add(cohort, view.heads(cohort), hours.cost(asked - gap), gap, asked);
                     fixed &= !earlier.blockPlaced && !later.blockPlaced;
                 }
             }

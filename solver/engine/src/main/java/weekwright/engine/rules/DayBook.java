@@ -1,7 +1,5 @@
 package weekwright.engine.rules;
 
-import weekwright.engine.problem.Stimulus;
-
 /** The days of all cohorts, as the plan stands. */
 interface DayBook {
     /** A cohort's day. */
@@ -9,7 +7,4 @@ interface DayBook {
 
     /** A cohort's day without anything placed. */
     DayState fixedDay(int cohort, int day);
-
-    /** What a cohort does on a day, in order of start. */
-    Stimulus[] things(int cohort, int day);
 }

@@ -5,21 +5,15 @@ import weekwright.engine.problem.Stimulus;
 import weekwright.engine.problem.Stimulus.Kind;
 import weekwright.model.catalogue.DayClass;
 import weekwright.model.catalogue.Demands;
+import weekwright.model.scenario.Pathway;
 
 /**
  * What a day asks of a cohort. Times are epoch minutes, demand thousandths, load tenths. Written only while it is worked
  * out.
  */
 public final class DayState {
-    /** Sessions that start at most this many minutes after another ends share its warm-up (expert proposal). */
-    static final int SHARED_WITHIN = 15;
-    /** What is left of a shared warm-up, and of one before the day's first sprint or first lift (expert proposal). */
-    static final int SHARED_WARM_UP = 5;
-
-    static final int SHARED_WARM_UP_FIRST = 10;
-    /** Things with at most this many minutes between them are one visit (expert proposal). */
-    static final int ONE_VISIT = 30;
     private static final int NEVER = Integer.MAX_VALUE;
+    private static final int SPRINTING = 1 << Pathway.MAX_VELOCITY_SPRINT.ordinal();
 
     int largest;
     int others;
@@ -33,6 +27,8 @@ public final class DayState {
     boolean placed;
     /** Something placed that counts against a free day lies on it. */
     boolean placedBusy;
+    /** Somebody in the cohort sprints near best speed, or was measured so in a fixture. */
+    boolean exposed;
     /** The cohort plays a fixture on it. */
     boolean fixture;
 
@@ -82,8 +78,12 @@ public final class DayState {
         return high() && !fixture;
     }
 
-    /** Works the day out from what lies on it, in order of start. */
-    DayState of(Stimulus[] things, int count, int cohort) {
+    /**
+     * Works the day out from what lies on it, in order of start.
+     *
+     * @param joinedMinutes things with at most so many minutes between them are one visit
+     */
+    DayState of(Stimulus[] things, int count, int cohort, int joinedMinutes) {
         clear();
         boolean sprinted = false;
         boolean lifted = false;
@@ -109,7 +109,7 @@ public final class DayState {
         }
         others = sum - largest;
         dayClass = busyAtAll(things, count) ? Demands.classOf(largest, others, load) : DayClass.FREE;
-        countVisits(things, count);
+        countVisits(things, count, joinedMinutes);
         if (high()) {
             noteHighWork(things, count, cohort);
         }
@@ -124,6 +124,7 @@ public final class DayState {
         busy = false;
         placed = false;
         placedBusy = false;
+        exposed = false;
         fixture = false;
         visits = 0;
         firstStart = NEVER;
@@ -142,12 +143,16 @@ public final class DayState {
     }
 
     private static int saved(
-            Stimulus thing, FamilyInfo family, @org.jspecify.annotations.Nullable Stimulus before, boolean sprinted, boolean lifted) {
-        if (before == null || thing.start - before.end > SHARED_WITHIN) {
+            Stimulus thing,
+            FamilyInfo family,
+            @org.jspecify.annotations.Nullable Stimulus before,
+            boolean sprinted,
+            boolean lifted) {
+        if (before == null || thing.start - before.end > Demands.SHARED_WARM_UP_GAP_MINUTES) {
             return 0;
         }
         boolean first = (family.sprint && !sprinted) || (family.lift && !lifted);
-        return thing.rpeTenths * Math.max(0, thing.warmUp - (first ? SHARED_WARM_UP_FIRST : SHARED_WARM_UP));
+        return thing.rpeTenths * (thing.warmUp - Demands.sharedWarmUp(thing.warmUp, first));
     }
 
     private static boolean busyAtAll(Stimulus[] things, int count) {
@@ -167,6 +172,8 @@ public final class DayState {
             placedBusy |= thing.placed();
         }
         fixture |= thing.playedBy(cohort);
+        boolean measured = thing.appearances != null && thing.appearances.nearBest(cohort);
+        exposed |= measured || (!family.fixture && (family.high & SPRINTING) != 0);
         if (thing.occupiedStart < firstStart) {
             firstStart = thing.occupiedStart;
             firstPlaced = thing.placed();
@@ -177,7 +184,7 @@ public final class DayState {
         }
     }
 
-    private void countVisits(Stimulus[] things, int count) {
+    private void countVisits(Stimulus[] things, int count, int joinedMinutes) {
         int until = -NEVER;
         int counted = 0;
         int from = -NEVER;
@@ -195,7 +202,7 @@ public final class DayState {
                 return;
             }
             from = next.occupiedStart;
-            if (until == -NEVER || from - until > ONE_VISIT) {
+            if (until == -NEVER || from - until > joinedMinutes) {
                 counted++;
             }
             until = Math.max(until, latestEndOfThoseAt(things, count, from));
@@ -217,7 +224,7 @@ public final class DayState {
         upperOnly = true;
         for (int i = 0; i < count; i++) {
             FamilyInfo family = things[i].family;
-            if (family != null && Demands.aboveLow(things[i].demandFor(cohort))) {
+            if (family != null && things[i].demandFor(cohort) > Demands.LOW_TO) {
                 hard = true;
                 upperOnly &= family.upperOnly;
             }
@@ -227,7 +234,7 @@ public final class DayState {
         blockEnd = -NEVER;
         for (int i = 0; i < count; i++) {
             FamilyInfo family = things[i].family;
-            if (family != null && !family.fixture && (!hard || Demands.aboveLow(things[i].demandFor(cohort)))) {
+            if (family != null && !family.fixture && (!hard || things[i].demandFor(cohort) > Demands.LOW_TO)) {
                 addToBlock(things[i], family);
             }
         }

@@ -5,6 +5,7 @@ import weekwright.engine.problem.FamilyInfo;
 import weekwright.engine.problem.Stimulus;
 import weekwright.model.catalogue.DayClass;
 import weekwright.model.catalogue.Hours;
+import weekwright.model.catalogue.Played;
 import weekwright.model.rulebook.RuleSettings;
 import weekwright.model.scenario.FixtureWeight;
 
@@ -14,8 +15,11 @@ final class FixtureRules {
 
     /** A session ends so many hours before a fixture; before a minor one this is only wanted. */
     static final class BeforeFixture extends RuleOn<PairView> {
+        private final HourWant hours;
+
         BeforeFixture(RuleSettings settings) {
             super("before-fixture", settings);
+            hours = new HourWant(settings, id());
         }
 
         @Override
@@ -27,7 +31,7 @@ final class FixtureRules {
             int limit = FamilyInfo.must(family.beforeFixture(view.first().dose));
             if (view.gap() < limit) {
                 Breach breach = view.breach();
-                addPlayers(view, breach, pointsPerBreach(), view.gap(), limit);
+                addPlayers(view, breach, hours.cost(limit - view.gap()), view.gap(), limit);
                 report(sink, view, breach);
             }
         }
@@ -73,9 +77,11 @@ final class FixtureRules {
     /** A session waits after a fixture for the hours that must pass, fewer for those who played less. */
     static final class AfterFixture extends RuleOn<PairView> {
         private final AfterMinutes minutes;
+        private final HourWant hours;
 
         AfterFixture(RuleSettings settings) {
             super("after-fixture", settings);
+            hours = new HourWant(settings, id());
             minutes = new AfterMinutes(this);
         }
 
@@ -90,7 +96,7 @@ final class FixtureRules {
                 if (view.first().playedBy(cohort)) {
                     int limit = minutes.asked(view, family, cohort).must();
                     if (view.gap() < limit) {
-                        breach.add(cohort, view.heads(cohort), pointsPerBreach(), view.gap(), limit);
+                        breach.add(cohort, view.heads(cohort), hours.cost(limit - view.gap()), view.gap(), limit);
                     }
                 }
             }
@@ -121,7 +127,8 @@ final class FixtureRules {
             Breach breach = view.breach();
             for (int cohort : view.second().cohorts) {
                 if (view.first().playedBy(cohort)) {
-                    int limit = hours.counted(minutes.asked(view, family, cohort).want());
+                    int limit =
+                            hours.counted(minutes.asked(view, family, cohort).want());
                     if (view.gap() < limit) {
                         breach.add(cohort, view.heads(cohort), hours.cost(limit - view.gap()), view.gap(), limit);
                     }
@@ -137,9 +144,11 @@ final class FixtureRules {
     /** A primer ends some hours before the start. */
     static final class PrimerEnd extends RuleOn<PairView> {
         private final int least = minutes("hours");
+        private final HourWant hours;
 
         PrimerEnd(RuleSettings settings) {
             super("primer-end", settings);
+            hours = new HourWant(settings, id());
         }
 
         @Override
@@ -147,7 +156,7 @@ final class FixtureRules {
             FamilyInfo family = sessionBeforeFixture(view);
             if (family != null && family.primer && view.gap() < least) {
                 Breach breach = view.breach();
-                addPlayers(view, breach, pointsPerBreach(), view.gap(), least);
+                addPlayers(view, breach, hours.cost(least - view.gap()), view.gap(), least);
                 report(sink, view, breach);
             }
         }
@@ -183,8 +192,8 @@ final class FixtureRules {
         /** The day before a fixture is too heavy against the third day before. */
         static final int SHARE = 3;
 
-        private final double share = number("share");
-        private final int apart = (int) number("daysApart");
+        private final int thirds = (int) number("lastDayThirds");
+        private final int apart = (int) number("waivedDays");
 
         LoadFallsToFixture(RuleSettings settings) {
             super("load-falls-to-fixture", settings);
@@ -226,7 +235,7 @@ final class FixtureRules {
             }
             Breach breach = view.breach().days(third, fixture.day - 1).detail(SHARE);
             for (int cohort : view.cohorts()) {
-                int limit = (int) Math.floor(view.day(cohort, third).load * share + 1e-6);
+                int limit = view.day(cohort, third).load * thirds / 3;
                 int load = view.day(cohort, fixture.day - 1).load;
                 if (fixture.playedBy(cohort) && load > limit) {
                     add(view, breach, cohort, load, limit);
@@ -255,8 +264,8 @@ final class FixtureRules {
 
     /** The day off comes on the second day after a fixture, or else the first. */
     static final class FreeDayPlace extends RuleOn<GroupView> {
-        private final int onFirst = points("pointsFirst");
-        private final int elsewhere = points("pointsElsewhere");
+        private final int onFirst = points("firstDayPoints");
+        private final int elsewhere = points("elsewherePoints");
 
         FreeDayPlace(RuleSettings settings) {
             super("free-day-place", settings);
@@ -292,32 +301,27 @@ final class FixtureRules {
 
     /** The hours asked after a fixture by minutes played. */
     static final class AfterMinutes {
-        private final int full;
-        private final int shortUnder;
         private final int lessMust;
         private final int lessWant;
 
         AfterMinutes(JudgedRule rule) {
             RuleSettings settings = rule.settings();
-            full = (int) settings.number("after-fixture", "fullOver");
-            shortUnder = (int) settings.number("after-fixture", "shortUnder");
-            lessMust = (int) Math.round(settings.number("after-fixture", "partLess") * 60);
-            lessWant = (int) Math.round(settings.number("after-fixture-margin", "partLess") * 60);
+            lessMust = (int) Math.round(settings.number("after-fixture", "partLessHours") * 60);
+            lessWant = (int) Math.round(settings.number("after-fixture-margin", "partLessHours") * 60);
         }
 
         AfterHours.Asked asked(PairView view, FamilyInfo session, int cohort) {
             Stimulus fixture = view.first();
-            int played = java.util.Objects.requireNonNull(fixture.appearances).minutes()[cohort];
-            if (played < shortUnder) {
+            Played played = Played.of(
+                    java.util.Objects.requireNonNull(fixture.appearances).minutes(cohort));
+            if (played == Played.SHORT) {
                 return AfterHours.afterShort(view.problem.shortAppearance, session);
             }
-            AfterHours.Asked asked = java.util.Objects.requireNonNull(fixture.family)
-                    .after
-                    .before(session, view.second().dose);
-            return played > full
+            AfterHours.Asked asked =
+                    java.util.Objects.requireNonNull(fixture.family).after.before(session, view.second().dose);
+            return played == Played.FULL
                     ? asked
-                    : new AfterHours.Asked(
-                            Math.max(0, asked.must() - lessMust), Math.max(0, asked.want() - lessWant));
+                    : new AfterHours.Asked(Math.max(0, asked.must() - lessMust), Math.max(0, asked.want() - lessWant));
         }
     }
 

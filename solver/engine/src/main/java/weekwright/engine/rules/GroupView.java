@@ -1,10 +1,10 @@
 package weekwright.engine.rules;
 
+import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Calendar;
 import weekwright.engine.problem.GroupInfo;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Stimulus;
-import org.jspecify.annotations.Nullable;
 
 /** The days of a group's own cohorts: those whose main group it is. */
 public final class GroupView extends View {
@@ -74,11 +74,6 @@ public final class GroupView extends View {
     /** A cohort's day without anything placed. */
     DayState fixedDay(int cohort, int number) {
         return days.fixedDay(cohort, number);
-    }
-
-    /** What a cohort does on a day, in order of start. */
-    Stimulus[] things(int cohort, int number) {
-        return days.things(cohort, number);
     }
 
     Calendar calendar() {

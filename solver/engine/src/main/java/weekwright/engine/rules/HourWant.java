@@ -4,7 +4,8 @@ import weekwright.model.rulebook.RuleSettings;
 
 /**
  * What missed hours cost: nothing within the tolerance, so that the same hour on alternate days carries no fine; then a
- * point an hour, and two an hour beyond the first twelve (expert proposal).
+ * point an hour, and two an hour beyond the first twelve (expert proposal). A must about hours costs the same, without a
+ * tolerance, where a scenario makes a want of it.
  */
 final class HourWant {
     private final int tolerance;
@@ -13,10 +14,12 @@ final class HourWant {
     private final int perMinuteBeyond;
 
     HourWant(RuleSettings settings, String rule) {
-        tolerance = (int) Math.round(settings.number(rule, "tolerance") * 60);
-        dearAfter = (int) Math.round(settings.number(rule, "dearAfter") * 60);
-        perMinute = (int) Math.round(settings.number(rule, "pointsPerHour") * JudgedRule.POINT / 60);
-        perMinuteBeyond = (int) Math.round(settings.number(rule, "pointsPerHourBeyond") * JudgedRule.POINT / 60);
+        tolerance = settings.has(rule, "toleranceHours")
+                ? (int) Math.round(settings.number(rule, "toleranceHours") * 60)
+                : 0;
+        dearAfter = (int) Math.round(settings.number(rule, "beyondHours") * 60);
+        perMinute = (int) Math.round(settings.number(rule, "pointsAnHour") * JudgedRule.POINT / 60);
+        perMinuteBeyond = (int) Math.round(settings.number(rule, "pointsAnHourBeyond") * JudgedRule.POINT / 60);
     }
 
     /** The limit that is counted, in minutes. */

@@ -18,9 +18,13 @@ public abstract class JudgedRule {
     private final int pointsPerBreach;
 
     JudgedRule(String id, RuleSettings settings) {
+        this(id, settings, settings.level(id));
+    }
+
+    JudgedRule(String id, RuleSettings settings, RuleLevel level) {
         this.id = id;
         this.settings = settings;
-        level = settings.level(id);
+        this.level = level;
         weightMilli = settings.weightMilli(id);
         pointsPerBreach = settings.has(id, "points") ? points("points") : POINT;
     }

@@ -13,8 +13,8 @@ final class LearningRules {
         /** A new skill after tiring work. */
         static final int NEW_SKILL = 1;
 
-        private final int newSkill = points("pointsNewSkill");
-        private final int tiringFrom = (int) number("tiringOrder");
+        private final int newSkill = points("newSkillPoints");
+        private final int tiringFrom = (int) number("tiringFromOrder");
 
         FreshestFirst(RuleSettings settings) {
             super("freshest-first", settings);

@@ -2,7 +2,6 @@ package weekwright.engine.rules;
 
 import weekwright.engine.problem.Cohort;
 import weekwright.engine.problem.Problem;
-import weekwright.engine.problem.Stimulus;
 import weekwright.model.rulebook.RuleSettings;
 import weekwright.model.scenario.Pathway;
 import weekwright.model.scenario.Restriction;
@@ -14,11 +13,10 @@ final class LoadRules {
     /** Athletes sprint near their best speed every few days; days beyond cost, link by link. */
     static final class SpeedExposure extends RuleOn<GroupView> {
         private static final int NONE = Integer.MIN_VALUE;
-        private static final int SPRINTING = 1 << Pathway.MAX_VELOCITY_SPRINT.ordinal();
 
         private final int days = (int) number("days");
-        private final int perDay = points("pointsPerDay");
-        private final int most = points("pointsMost");
+        private final int perDay = points("pointsADay");
+        private final int most = points("mostPoints");
 
         SpeedExposure(RuleSettings settings) {
             super("speed-exposure", settings);
@@ -80,16 +78,7 @@ final class LoadRules {
         }
 
         private static boolean exposed(GroupView view, int cohort, int day) {
-            for (Stimulus thing : view.things(cohort, day)) {
-                boolean measured = thing.appearances != null && thing.appearances.nearBest()[cohort];
-                boolean trained = thing.family != null
-                        && !thing.family.fixture
-                        && (thing.family.high & SPRINTING) != 0;
-                if (measured || trained) {
-                    return true;
-                }
-            }
-            return false;
+            return view.day(cohort, day).exposed;
         }
 
         private static boolean barred(GroupView view, Cohort cohort, int start, int end) {

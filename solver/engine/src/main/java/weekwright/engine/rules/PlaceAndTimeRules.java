@@ -161,9 +161,11 @@ final class PlaceAndTimeRules {
     /** A night's rest lies between one day's last thing and the next day's first. */
     static final class NightRest extends RuleOn<GroupView> {
         private final int least = minutes("hours");
+        private final HourWant hours;
 
         NightRest(RuleSettings settings) {
             super("night-rest", settings);
+            hours = new HourWant(settings, id());
         }
 
         @Override
@@ -177,7 +179,7 @@ final class PlaceAndTimeRules {
                 boolean both = evening.visits > 0 && morning.visits > 0;
                 int rest = both ? morning.firstStart - evening.lastEnd : least;
                 if (rest < least) {
-                    breach.add(cohort, view.heads(cohort), pointsPerBreach(), rest, least);
+                    breach.add(cohort, view.heads(cohort), hours.cost(least - rest), rest, least);
                     fixed &= !evening.lastPlaced && !morning.firstPlaced;
                 }
             }

@@ -66,9 +66,10 @@ final class PreferenceRules {
 
     /** A session stays where people already know it to be; dearer once the plan is given out, and when it is soon. */
     static final class KeepPlan extends RuleOn<PlacementView> {
-        private final int otherDay = points("pointsOtherDay");
-        private final int otherHour = points("pointsOtherHour");
-        private final int place = points("pointsPlace");
+        private final int draft = points("draftPoints");
+        private final int otherDay = points("dayPoints");
+        private final int otherHour = points("hourPoints");
+        private final int place = points("placePoints");
         private final int soon = minutes("soonHours");
         private final double soonFactor = number("soonFactor");
 
@@ -84,10 +85,9 @@ final class PreferenceRules {
             if (stay == null || before == null || view.at() == before) {
                 return;
             }
-            int cost = stay.published() ? published(before, view.at()) : pointsPerBreach();
-            boolean isSoon = stay.now() != Integer.MIN_VALUE
-                    && before.start >= stay.now()
-                    && before.start - stay.now() <= soon;
+            int cost = stay.published() ? published(before, view.at()) : draft;
+            boolean isSoon =
+                    stay.now() != Integer.MIN_VALUE && before.start >= stay.now() && before.start - stay.now() <= soon;
             double factor = stay.published() && isSoon ? soonFactor : 1;
             Breach breach = view.breach().days(before.day, before.day);
             breach.addAmount(view.group().heads, (int) Math.round(cost * factor), 1, 0);

@@ -2,7 +2,6 @@ package weekwright.engine.rules;
 
 import weekwright.engine.problem.FamilyInfo;
 import weekwright.engine.problem.GroupInfo;
-import weekwright.engine.problem.Stimulus;
 import weekwright.model.rulebook.RuleSettings;
 import weekwright.model.scenario.Pathway;
 
@@ -17,9 +16,11 @@ final class RecoveryRules {
         static final int TWICE_A_DAY = 1;
 
         private final int[] byPathway = hoursByPathway(this);
+        private final HourWant hours;
 
         PathwayGapFloor(RuleSettings settings) {
             super("pathway-gap-floor", settings);
+            hours = new HourWant(settings, id());
         }
 
         @Override
@@ -36,7 +37,7 @@ final class RecoveryRules {
             int limit = limit(view, family, shared);
             if (sameDay || view.gap() < limit) {
                 Breach breach = view.breach().detail(sameDay ? TWICE_A_DAY : 0);
-                view.addCommon(breach, pointsPerBreach(), view.gap(), limit);
+                view.addCommon(breach, hours.cost(Math.max(0, limit - view.gap())), view.gap(), limit);
                 report(sink, view, breach);
             }
         }
@@ -56,7 +57,7 @@ final class RecoveryRules {
     static final class PathwayGap extends RuleOn<PairView> {
         private final HourWant hours;
         private final int[] byPathway = hoursByPathway(this);
-        private final int sprintOrStrength = minutes("sprintOrStrengthHours");
+        private final int sprintOrStrength = minutes("sprintStrengthHours");
 
         PathwayGap(RuleSettings settings) {
             super("pathway-gap", settings);
@@ -107,13 +108,16 @@ final class RecoveryRules {
 
     /** From one high day's work to the next high day's lie the hours of the hardest thing in the earlier. */
     static final class HighBlockFloor extends RuleOn<GroupView> {
+        private final HourWant hours;
+
         HighBlockFloor(RuleSettings settings) {
             super("high-block-floor", settings);
+            hours = new HourWant(settings, id());
         }
 
         @Override
         void judge(GroupView view, Sink sink) {
-            Blocks.judge(this, view, sink, (earlier, later, day) -> earlier.blockCross, false, null);
+            Blocks.judge(this, view, sink, (earlier, later, day) -> earlier.blockCross, false, hours);
         }
     }
 
@@ -233,8 +237,10 @@ final class RecoveryRules {
     private static int sharedHigh(PairView view) {
         FamilyInfo first = view.first().family;
         FamilyInfo second = view.second().family;
-        boolean judged = first != null && second != null && !first.fixture && !second.fixture;
-        return judged ? first.high & second.high : 0;
+        if (first == null || second == null || first.fixture || second.fixture) {
+            return 0;
+        }
+        return first.high & second.high;
     }
 
     /** The rule's own hours by pathway, in minutes; -1 where the families' hold. */

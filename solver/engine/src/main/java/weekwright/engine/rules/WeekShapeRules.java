@@ -2,6 +2,8 @@ package weekwright.engine.rules;
 
 import weekwright.engine.problem.AimInfo;
 import weekwright.engine.problem.Cohort;
+import weekwright.model.catalogue.Demands;
+import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.rulebook.RuleSettings;
 import weekwright.model.scenario.PerWeek;
 import weekwright.model.scenario.Restriction;
@@ -12,7 +14,7 @@ final class WeekShapeRules {
 
     /** A day is high or low, not in between; the days round a fixture and novices are not judged. */
     static final class NoMiddleDay extends RuleOn<GroupView> {
-        private final double dearer = number("dearerFactor");
+        private final double dearer = number("sprintOrOffSeasonFactor");
 
         NoMiddleDay(RuleSettings settings) {
             super("no-middle-day", settings);
@@ -30,7 +32,7 @@ final class WeekShapeRules {
             for (int cohort : view.cohorts()) {
                 DayState state = view.day(cohort, day);
                 if (state.middle()) {
-                    breach.add(cohort, view.heads(cohort), cost, demandTenths(state), 55);
+                    breach.add(cohort, view.heads(cohort), cost, demandTenths(state), Demands.LOW_TO / 100);
                     placed |= state.placed;
                 }
             }
@@ -107,7 +109,7 @@ final class WeekShapeRules {
                 breach.add(
                         cohort,
                         view.heads(cohort),
-                        pointsPerBreach() * (wanted.least() - high),
+                        (level() == RuleLevel.WANT ? pointsPerBreach() : POINT) * (wanted.least() - high),
                         high,
                         wanted.least());
             }
@@ -116,8 +118,8 @@ final class WeekShapeRules {
 
     /** Each week holds as many high days as the coach wants. */
     static final class HighDaysTarget extends HighDays {
-        private final int shortOf = points("pointsShort");
-        private final int over = points("pointsOver");
+        private final int shortOf = points("shortPoints");
+        private final int over = points("overPoints");
 
         HighDaysTarget(RuleSettings settings) {
             super("high-days-target", settings);

@@ -1,0 +1,18 @@
+package weekwright.engine;
+
+import java.util.List;
+import weekwright.model.plan.Plan;
+
+/**
+ * A plan that was judged.
+ *
+ * @param plan the plan with its totals, findings and what is left out
+ * @param kept ids of the rules that were judged and found kept, in the order of the rulebook
+ * @param days each group's days in order
+ */
+public record Judged(Plan plan, List<String> kept, List<DayPicture> days) {
+    public Judged {
+        kept = List.copyOf(kept);
+        days = List.copyOf(days);
+    }
+}
