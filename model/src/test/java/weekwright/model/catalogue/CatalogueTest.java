@@ -74,7 +74,7 @@ class CatalogueTest {
 
         Map<Pathway, Intensity> qualities() {
             Map<Pathway, Intensity> read = new LinkedHashMap<>();
-            for (String word : pathways.split(" ")) {
+            for (String word : pathways.split(" ", -1)) {
                 Pathway pathway = LETTERS.get(word.toLowerCase(Locale.ROOT));
                 if (pathway != null) {
                     read.put(pathway, Character.isUpperCase(word.charAt(0)) ? Intensity.HIGH : Intensity.LIGHT);
@@ -84,7 +84,7 @@ class CatalogueTest {
         }
 
         List<FacilityKind> kinds() {
-            return Stream.of(place.split("[ ,]+"))
+            return Stream.of(place.split("[ ,]+", -1))
                     .filter(word -> !place.contains("ANY"))
                     .flatMap(word -> Stream.of(FacilityKind.values())
                             .filter(kind -> kind.name().equals(word)))
@@ -174,7 +174,7 @@ class CatalogueTest {
         assertThat(catalogue.families().stream()
                         .filter(family -> Integer.valueOf(order).equals(family.order()))
                         .map(Family::id))
-                .containsExactlyInAnyOrder(ids.split(", +"));
+                .containsExactlyInAnyOrder(ids.split(", +", -1));
     }
 
     @Test
