@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.json.JsonMapper;
 import weekwright.model.scenario.FacilityKind;
@@ -75,6 +76,27 @@ class FamilyPatchTest {
         assertThat(own.role()).isEqualTo(Role.SESSION);
         assertThat(own.facility()).isEmpty();
         assertThat(own.demand().metabolic()).isEqualTo(6.5);
+    }
+
+    @Test
+    void hours_after_a_fixture_are_changed_all_together() {
+        String own = "{ \"id\": \"fixture\", \"afterHours\": { \"other-high\": { \"must\": 30 } } }";
+        assertThat(catalogue.with(List.of(patch(own))).family("fixture").afterHours())
+                .containsExactly(Map.entry("other-high", new Hours(30, null)));
+    }
+
+    @Test
+    void a_fixture_of_ones_own_has_no_spacing_but_the_hours_after_it() {
+        String own = """
+                { "id": "friendly", "role": "fixture", "demand": { "neural": 8, "metabolic": 8, "tissue": 8 },
+                  "rpe": 7, "minutes": 70, "warmUpMinutes": 20, "pathways": {},
+                  "afterHours": { "other-high": { "must": 24 } } }
+                """;
+        assertThat(faults(own)).isEmpty();
+        Family friendly = catalogue.with(List.of(patch(own))).family("friendly");
+        assertThat(List.of(friendly.againHours(), friendly.crossHours(), friendly.beforeFixtureHours()))
+                .containsOnly(new Hours(0, null));
+        assertThat(friendly.source()).isEqualTo("the coach's own");
     }
 
     @Test
