@@ -1,6 +1,7 @@
 package weekwright.engine;
 
 import org.jspecify.annotations.Nullable;
+import weekwright.engine.search.Budget;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Scenario;

@@ -1,5 +1,7 @@
 package weekwright.engine.problem;
 
+import weekwright.model.plan.Totals;
+
 /**
  * What is broken, by level, in whole tenths, and the same as one weighted sum for the search. Mutable: the inner loop adds
  * to it and takes away from it.
@@ -73,6 +75,11 @@ public final class Cost {
             return Long.compare(main, other.main);
         }
         return Long.compare(want, other.want);
+    }
+
+    /** The sums as totals of the plan document. */
+    public Totals totals() {
+        return new Totals(must / 10.0, key / 10.0, main / 10.0, want / 10.0);
     }
 
     /** Whether nothing is broken at any level. */

@@ -45,6 +45,23 @@ final class Options {
         return new Session(draft, options, coarse.length == 0 ? options : coarse);
     }
 
+    /** All starts, places of the right kind and doses in the group's free time, open or not; pins are ignored. */
+    List<Stimulus> thinkable(Session session) {
+        SessionDraft draft = new SessionDraft(
+                session.index,
+                session.id,
+                session.group,
+                session.family,
+                session.aim,
+                session.week,
+                weekwright.model.plan.Pin.NONE,
+                null);
+        draft.openOnly = false;
+        List<Stimulus> found = new ArrayList<>();
+        addAll(draft, null, found);
+        return found;
+    }
+
     private void addAll(SessionDraft draft, @Nullable Stimulus now, List<Stimulus> found) {
         int firstDay = 7 * draft.week;
         for (int day = firstDay; day < firstDay + problem.calendar.daysIn(draft.week); day++) {
@@ -67,9 +84,11 @@ final class Options {
             return;
         }
         for (int facility : facilities(draft)) {
-            boolean shut = facility >= 0 && problem.facilities.get(facility).shut(start, end) > 0;
+            boolean shut = draft.openOnly
+                    && facility >= 0
+                    && problem.facilities.get(facility).shut(start, end) > 0;
             if (!shut && allowedByPin(draft, now, day, start, facility, dose)) {
-                found.add(stimulus(draft, start, end, day, facility, dose, found.size()));
+                found.add(stimulus(draft, start, end, day, facility, dose, draft.openOnly ? found.size() : -1));
             }
         }
     }

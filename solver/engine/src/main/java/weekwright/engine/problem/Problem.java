@@ -35,6 +35,7 @@ public final class Problem {
     /** The family whose hours hold after a short appearance in a fixture: acceleration. */
     public final FamilyInfo shortAppearance;
 
+    private final Options options;
     private final boolean[][] longTravel;
     private final int[][] transferMinutes;
     private final Stimulus[][][] fixedByCohortDay;
@@ -51,6 +52,7 @@ public final class Problem {
         fixed = builder.fixed.stream().sorted(Stimulus::inOrder).toList();
         fixtures = fixed.stream().filter(Stimulus::isFixture).toList();
         stayClose = builder.stayClose;
+        options = new Options(builder);
         transferMinutes = builder.transferMinutes();
         shortAppearance = builder.family("acceleration");
         cohortsOfGroup = new int[groups.size()][];
@@ -149,6 +151,14 @@ public final class Problem {
     /** Minutes that people need between two places; 0 where one of them is nowhere in particular. */
     public int transferMinutes(int from, int to) {
         return from < 0 || to < 0 ? 0 : transferMinutes[from][to];
+    }
+
+    /**
+     * Everywhere a session could lie by its group's free time and the kind of place it needs, whether the place is open or
+     * not: what a coach would look through to see what stands in the way.
+     */
+    public List<Stimulus> thinkable(Session session) {
+        return options.thinkable(session);
     }
 
     /** Heads of some cohorts. */

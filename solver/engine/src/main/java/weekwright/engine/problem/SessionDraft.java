@@ -16,6 +16,7 @@ final class SessionDraft {
     /** As it stands in the plan that was read, or null. */
     final @Nullable Placement placement;
 
+    boolean openOnly = true;
     boolean stays;
 
     @Nullable

@@ -5,8 +5,6 @@ import weekwright.model.rulebook.RuleLevel;
 
 /** Adds up what breaches cost, by level and as one weighted sum for the search. */
 final class CostSink implements Sink {
-    /** Tenths in one. */
-    static final int ONE = 10;
     /**
      * Dearest single want, in tenths: a key fixture's margin missed by the most that the catalogue can ask. A main
      * session weighs four of them, a key one three main ones, a must one and a half key ones, so that the weighted walk
@@ -34,18 +32,18 @@ final class CostSink implements Sink {
         }
         RuleLevel level = rule.level();
         if (level == RuleLevel.MUST) {
-            into.must += ONE;
+            into.must += Price.ONE;
             into.mustSlope += MUST + amount(breach);
         } else if (level == RuleLevel.KEY) {
-            int tenths = tenths(rule, breach, groupHeads);
+            int tenths = Price.tenths(rule, breach, groupHeads);
             into.key += tenths;
-            into.restSlope += (long) KEY * tenths / ONE;
+            into.restSlope += (long) KEY * tenths / Price.ONE;
         } else if (level == RuleLevel.MAIN) {
-            int tenths = tenths(rule, breach, groupHeads);
+            int tenths = Price.tenths(rule, breach, groupHeads);
             into.main += tenths;
-            into.restSlope += (long) MAIN * tenths / ONE;
+            into.restSlope += (long) MAIN * tenths / Price.ONE;
         } else if (level == RuleLevel.WANT) {
-            int tenths = tenths(rule, breach, groupHeads);
+            int tenths = Price.tenths(rule, breach, groupHeads);
             into.want += tenths;
             into.restSlope += tenths;
         }
@@ -56,12 +54,5 @@ final class CostSink implements Sink {
         long amount = Math.abs((long) breach.limit() - breach.measured());
         long limit = Math.max(1, Math.abs(breach.limit()));
         return Math.min(MOST_AMOUNT * limit, amount) * MUST / limit;
-    }
-
-    /** Points times heads over the heads of the group, times the rule's weight, rounded once, half up, to tenths. */
-    static int tenths(JudgedRule rule, Breach breach, int groupHeads) {
-        long top = 2L * ONE * breach.units() * rule.weightMilli();
-        long bottom = (long) JudgedRule.POINT * 1000 * groupHeads;
-        return (int) Math.floorDiv(top + bottom, 2 * bottom);
     }
 }

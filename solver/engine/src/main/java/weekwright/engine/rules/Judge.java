@@ -140,6 +140,12 @@ public final class Judge {
 
     /** What an option costs by itself and with fixed things: it never changes, so it is worked out once. */
     private Cost alone(Session session, Stimulus at) {
+        if (at.option < 0) {
+            Cost once = new Cost();
+            evaluator.placement(session, at, sink.into(once));
+            evaluator.pairsWithFixed(at, sink);
+            return once;
+        }
         @Nullable Cost[] known = java.util.Objects.requireNonNull(byOption[session.index]);
         Cost cost = known[at.option];
         if (cost == null) {

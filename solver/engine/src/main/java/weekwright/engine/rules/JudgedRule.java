@@ -44,6 +44,11 @@ public abstract class JudgedRule {
         return weightMilli;
     }
 
+    /** Minutes by which a wanted gap may be short at no cost; 0 for rules that are not about wanted hours. */
+    public final int toleranceMinutes() {
+        return settings.has(id, "toleranceHours") ? minutes("toleranceHours") : 0;
+    }
+
     /** Units of cost of a breach that is not costed by its amount. */
     final int pointsPerBreach() {
         return pointsPerBreach;

@@ -1,4 +1,4 @@
-package weekwright.engine;
+package weekwright.engine.explain;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;

@@ -1,4 +1,4 @@
-package weekwright.engine;
+package weekwright.engine.search;
 
 /**
  * How long to search: a number of moves, which makes the result reproducible, or seconds. Exactly one is positive.

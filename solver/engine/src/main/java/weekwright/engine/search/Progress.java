@@ -1,4 +1,4 @@
-package weekwright.engine;
+package weekwright.engine.search;
 
 import weekwright.model.plan.Totals;
 

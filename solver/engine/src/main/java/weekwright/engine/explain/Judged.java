@@ -1,4 +1,4 @@
-package weekwright.engine;
+package weekwright.engine.explain;
 
 import java.util.List;
 import weekwright.model.plan.Plan;
