@@ -1,0 +1,106 @@
+package weekwright.scenarios;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Locale;
+import tools.jackson.core.type.TypeReference;
+import tools.jackson.databind.json.JsonMapper;
+import weekwright.model.document.DocumentException;
+import weekwright.model.document.Documents;
+import weekwright.model.scenario.Scenario;
+
+/** The demo weeks and the judged weeks that come with the program. All people, places and teams in them are invented. */
+public final class Scenarios {
+    private static final JsonMapper INDEX = JsonMapper.shared();
+
+    private Scenarios() {}
+
+    /** The demo scenarios, in the order in which they are shown. */
+    public static List<Demo> all() {
+        return INDEX.readValue(resource("index.json"), new TypeReference<List<Demo>>() {});
+    }
+
+    /**
+     * Reads a demo scenario.
+     *
+     * @param name one of the names in {@link #all}
+     * @throws IllegalArgumentException when there is none of that name
+     */
+    public static Scenario read(String name) {
+        return scenario(name + ".json", bytes(name));
+    }
+
+    /**
+     * The file of a demo scenario as it was written, in UTF-8.
+     *
+     * @throws IllegalArgumentException when there is none of that name
+     */
+    public static byte[] bytes(String name) {
+        List<String> names = all().stream().map(Demo::name).toList();
+        if (!names.contains(name)) {
+            throw new IllegalArgumentException(
+                    "no demo scenario is called [" + name + "]: there are " + String.join(", ", names));
+        }
+        return resource(name + ".json");
+    }
+
+    /**
+     * Reads a judged week with its plan.
+     *
+     * @param letter A to E, small or capital
+     * @throws IllegalArgumentException when it is another letter
+     */
+    public static JudgedWeek week(char letter) {
+        String week = String.valueOf(letter).toLowerCase(Locale.ROOT);
+        WorkedWeek worked = workedWeeks().stream()
+                .filter(one -> one.week().equals(week))
+                .findFirst()
+                .orElseThrow(() ->
+                        new IllegalArgumentException("no judged week is called [" + letter + "]: there are A to E"));
+        String name = "judged-weeks/week-" + week;
+        Scenario scenario = scenario(name + ".scenario.json", resource(name + ".scenario.json"));
+        try {
+            String file = name + ".plan.json";
+            return new JudgedWeek(
+                    week.toUpperCase(Locale.ROOT).charAt(0),
+                    scenario,
+                    Documents.readPlan(file, resource(file), scenario),
+                    worked.worked());
+        } catch (DocumentException e) {
+            throw new IllegalStateException("the judged week " + letter + " cannot be read", e);
+        }
+    }
+
+    /** All judged weeks, best first. */
+    public static List<JudgedWeek> weeks() {
+        return workedWeeks().stream().map(one -> week(one.week().charAt(0))).toList();
+    }
+
+    /** A file that lies with the scenarios. */
+    static byte[] resource(String name) {
+        try (InputStream data = Scenarios.class.getResourceAsStream(name)) {
+            if (data == null) {
+                throw new IllegalStateException("the file " + name + " is missing: build the program anew");
+            }
+            return data.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException("the file " + name + " cannot be read", e);
+        }
+    }
+
+    private static Scenario scenario(String file, byte[] utf8) {
+        try {
+            return Documents.readScenario(file, utf8);
+        } catch (DocumentException e) {
+            throw new IllegalStateException("the scenario " + file + " cannot be read", e);
+        }
+    }
+
+    private static List<WorkedWeek> workedWeeks() {
+        return INDEX.readValue(resource("judged-weeks/index.json"), new TypeReference<List<WorkedWeek>>() {});
+    }
+
+    private record WorkedWeek(String week, List<JudgedWeek.Worked> worked) {}
+}
