@@ -176,12 +176,19 @@ final class LeftOuts {
                     + session.group.group.label() + ".";
         }
         String tried = what + " is left out: of " + Names.count(survey.options, "option") + " ";
-        if (survey.free > 0) {
-            return tried + Names.count(survey.free, "option").replaceFirst(" options?$", "")
-                    + (survey.free == 1 ? " breaks" : " break") + " nothing that must hold, but cost more than "
-                    + "the session is worth.";
+        if (survey.free == 0) {
+            return tried + "none is free. What stands in the way: " + blockers(survey) + ".";
         }
-        return tried + "none is free. What stands in the way: " + blockers(survey) + ".";
+        boolean worthIt = survey.change != null && survey.change.compareLevels(new Cost()) < 0;
+        return tried + survey.free + (survey.free == 1 ? " breaks" : " break") + " nothing that must hold; "
+                + (worthIt
+                        ? "the best of them, " + best(survey) + ", would make the plan better."
+                        : "but even the best of them, " + best(survey) + ", costs more than it brings.");
+    }
+
+    private static String best(Survey survey) {
+        CheapestOption best = java.util.Objects.requireNonNull(survey.cheapest);
+        return Names.moment(best.start());
     }
 
     private static String blockers(Survey survey) {

@@ -22,8 +22,12 @@ final class Names {
     /** A thing with its day and time: {@code Primer (Fri 5 Mar 10:00)}; a fixture by its label alone. */
     String thing(Stimulus thing) {
         Moment start = problem.calendar.moment(thing.start);
-        String when = DAY.format(start.local()) + " " + TIME.format(start.local());
-        return thing.isFixture() ? label(thing) : label(thing) + " (" + when + ")";
+        return thing.isFixture() ? label(thing) : label(thing) + " (" + moment(start) + ")";
+    }
+
+    /** A day and time: {@code Tue 2 Mar 16:30}. */
+    static String moment(Moment moment) {
+        return DAY.format(moment.local()) + " " + TIME.format(moment.local());
     }
 
     /** A thing without its time. */
@@ -66,9 +70,13 @@ final class Names {
         return "the week from " + day(7 * Math.floorDiv(firstDay, 7));
     }
 
-    /** Minutes as hours, to a tenth where they are not whole: {@code 91.5 h}. */
+    /** Minutes as hours and minutes, nothing rounded: {@code 91 h 30 min}; less than nothing is nothing. */
     static String hours(int minutes) {
-        return number(minutes / 60.0) + " h";
+        int shown = Math.max(0, minutes);
+        if (shown < 60) {
+            return shown + (shown == 0 ? " h" : " min");
+        }
+        return shown / 60 + " h" + (shown % 60 == 0 ? "" : " " + shown % 60 + " min");
     }
 
     /** A number to two decimals at most, without trailing zeros. */

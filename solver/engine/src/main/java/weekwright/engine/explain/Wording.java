@@ -160,16 +160,8 @@ final class Wording {
 
     private String aimCount(Fact fact) {
         String family = fact.aim() == null ? "" : fact.aim().family.family.label();
-        return family + " comes " + times(fact.measured()) + " in " + names.week(fact.firstDay());
-    }
-
-    private static String times(int count) {
-        return switch (count) {
-            case 0 -> "not once";
-            case 1 -> "once";
-            case 2 -> "twice";
-            default -> count + " times";
-        };
+        String count = fact.measured() == 0 ? "none" : String.valueOf(fact.measured());
+        return family + ": " + count + " in " + names.week(fact.firstDay());
     }
 
     private static String noneOr(int free) {

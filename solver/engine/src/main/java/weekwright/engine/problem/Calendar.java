@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import weekwright.engine.problem.Spans.Span;
 import weekwright.model.scenario.Away;
@@ -18,15 +19,24 @@ import weekwright.model.scenario.Window;
  * minutes, so they are elapsed time across clock changes; days are local dates.
  */
 public final class Calendar {
+    private static final int MARGIN = 64;
+    private static final int DAY_MINUTES = 24 * 60;
+
     private final ZoneId zone;
     private final LocalDate firstDay;
     private final int days;
+    /** First minute of each day, from {@link #MARGIN} days before the plan on. */
+    private final int[] midnights;
 
     /** The calendar of a scenario. */
     public Calendar(Scenario scenario) {
         zone = scenario.zone();
         firstDay = scenario.firstDay();
         days = scenario.days();
+        midnights = new int[days + 2 * MARGIN];
+        for (int day = -MARGIN; day < days + MARGIN; day++) {
+            midnights[day + MARGIN] = minute(date(day).atStartOfDay());
+        }
     }
 
     /** Number of days in the plan. */
@@ -59,9 +69,10 @@ public final class Calendar {
         return (int) ChronoUnit.DAYS.between(firstDay, date);
     }
 
-    /** The day number on which an instant lies. */
+    /** The day number on which an instant lies, up to some weeks before and after the plan. */
     public int dayOf(int minute) {
-        return day(LocalDateTime.ofInstant(instant(minute), zone).toLocalDate());
+        int at = Arrays.binarySearch(midnights, minute);
+        return (at >= 0 ? at : -at - 2) - MARGIN;
     }
 
     /** The epoch minute of a moment. */
@@ -94,6 +105,10 @@ public final class Calendar {
 
     /** Minutes after local midnight that the clock shows at an instant. */
     public int clockMinutes(int minute) {
+        int day = dayOf(minute) + MARGIN;
+        if (midnights[day + 1] - midnights[day] == DAY_MINUTES) {
+            return minute - midnights[day];
+        }
         return LocalDateTime.ofInstant(instant(minute), zone).toLocalTime().toSecondOfDay() / 60;
     }
 

@@ -27,6 +27,11 @@ public final class FacilityInfo {
         athletes = room == null || room.athletes() == null ? Integer.MAX_VALUE : room.athletes();
     }
 
+    /** Whether it holds only so many at once. */
+    public boolean limited() {
+        return groups != Integer.MAX_VALUE || athletes != Integer.MAX_VALUE;
+    }
+
     /** Minutes of a span in which it is shut. */
     public int shut(int from, int to) {
         return Math.min(to - from, to - from - open.inside(from, to) + closed.inside(from, to));

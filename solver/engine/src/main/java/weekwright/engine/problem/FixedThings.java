@@ -34,7 +34,7 @@ final class FixedThings {
 
     private StimulusDraft draft(Kind kind, int index, Moment start, int minutes) {
         int from = problem.calendar.minute(start);
-        return new StimulusDraft(kind, index).at(from, from + minutes, problem.calendar.day(start.date()));
+        return new StimulusDraft(kind, index).at(from, from + minutes, problem.calendar);
     }
 
     private void addFixture(int index, Fixture fixture) {

@@ -154,7 +154,7 @@ final class Options {
                 return option;
             }
         }
-        StimulusDraft copy = new StimulusDraft(now.kind, now.index).at(now.start, now.end, now.day);
+        StimulusDraft copy = new StimulusDraft(now.kind, now.index).at(now.start, now.end, problem.calendar);
         fill(copy, now.group, now.family, now.facility, now.dose, found.size(), now.learning);
         copy.cohorts = now.cohorts;
         Stimulus added = copy.done();
@@ -163,7 +163,7 @@ final class Options {
     }
 
     private Stimulus stimulus(SessionDraft draft, int start, int end, int day, int facility, Dose dose, int option) {
-        StimulusDraft stimulus = new StimulusDraft(Kind.PLACEMENT, draft.index).at(start, end, day);
+        StimulusDraft stimulus = new StimulusDraft(Kind.PLACEMENT, draft.index).at(start, end, problem.calendar);
         boolean learning = draft.aim != null && draft.aim.aim.learning();
         fill(stimulus, draft.group.index, draft.family, facility, dose, option, learning);
         int[] cohorts = takingPart(draft, start);

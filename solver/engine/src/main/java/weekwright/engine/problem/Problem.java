@@ -36,6 +36,7 @@ public final class Problem {
     public final FamilyInfo shortAppearance;
 
     private final Options options;
+    private final boolean[][] mayLead;
     private final boolean[][] longTravel;
     private final int[][] transferMinutes;
     private final Stimulus[][][] fixedByCohortDay;
@@ -53,6 +54,11 @@ public final class Problem {
         fixtures = fixed.stream().filter(Stimulus::isFixture).toList();
         stayClose = builder.stayClose;
         options = new Options(builder);
+        mayLead = new boolean[staff.size()][sessions.size()];
+        for (StaffInfo member : staff) {
+            sessions.forEach(
+                    session -> mayLead[member.index][session.index] = member.member.leads(session.family.family.id()));
+        }
         transferMinutes = builder.transferMinutes();
         shortAppearance = builder.family("acceleration");
         cohortsOfGroup = new int[groups.size()][];
@@ -159,6 +165,11 @@ public final class Problem {
      */
     public List<Stimulus> thinkable(Session session) {
         return options.thinkable(session);
+    }
+
+    /** Whether a staff member may lead a session. */
+    public boolean mayLead(int member, int session) {
+        return mayLead[member][session];
     }
 
     /** Heads of some cohorts. */

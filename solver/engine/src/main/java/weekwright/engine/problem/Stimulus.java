@@ -37,6 +37,9 @@ public final class Stimulus {
     /** Local date of the start, as a day number. */
     public final int day;
 
+    /** Whether it ends on a later local date than it starts. */
+    public final boolean runsOver;
+
     public final int facility;
     public final int warmUp;
     public final int rpeTenths;
@@ -64,6 +67,7 @@ public final class Stimulus {
         occupiedStart = draft.start - draft.before;
         occupiedEnd = draft.end + draft.after;
         day = draft.day;
+        runsOver = draft.runsOver;
         facility = draft.facility;
         warmUp = draft.warmUp;
         rpeTenths = draft.rpeTenths;

@@ -19,6 +19,7 @@ final class StimulusDraft {
     int before;
     int after;
     int day;
+    boolean runsOver;
     int facility = Stimulus.NOWHERE;
     int warmUp;
     int rpeTenths;
@@ -37,10 +38,11 @@ final class StimulusDraft {
         this.index = index;
     }
 
-    StimulusDraft at(int startMinute, int endMinute, int onDay) {
+    StimulusDraft at(int startMinute, int endMinute, Calendar calendar) {
         start = startMinute;
         end = endMinute;
-        day = onDay;
+        day = calendar.dayOf(startMinute);
+        runsOver = calendar.dayOf(endMinute - 1) > day;
         return this;
     }
 

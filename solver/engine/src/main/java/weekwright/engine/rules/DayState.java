@@ -78,6 +78,32 @@ public final class DayState {
         return high() && !fixture;
     }
 
+    /** Whether the first and last things, and who put them there, are the same. */
+    boolean sameEdges(DayState other) {
+        return firstStart == other.firstStart
+                && lastEnd == other.lastEnd
+                && firstPlaced == other.firstPlaced
+                && lastPlaced == other.lastPlaced
+                && (visits == 0) == (other.visits == 0);
+    }
+
+    /** Whether the hard work is the same: what blocks and runs of high days read. */
+    boolean sameHardWork(DayState other) {
+        return high() == other.high()
+                && upperOnly == other.upperOnly
+                && fixture == other.fixture
+                && blockStart == other.blockStart
+                && blockEnd == other.blockEnd
+                && blockCross == other.blockCross
+                && blockHigh == other.blockHigh
+                && blockPlaced == other.blockPlaced;
+    }
+
+    /** Whether what counts against a free day is the same. */
+    boolean sameBusiness(DayState other) {
+        return busy == other.busy && placedBusy == other.placedBusy;
+    }
+
     /**
      * Works the day out from what lies on it, in order of start.
      *

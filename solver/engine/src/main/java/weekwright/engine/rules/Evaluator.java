@@ -121,6 +121,7 @@ final class Evaluator {
         Scope scope = scopes.scope(number);
         switch (scope.kind()) {
             case DAY -> judge(rules.get(scope.owner()).day, group(scope).onDay(scope.at()), sink);
+            case NIGHT -> judge(rules.get(scope.owner()).night, group(scope).onDay(scope.at() - 1), sink);
             case RUN -> judge(rules.get(scope.owner()).run, group(scope).onDay(scope.at() - Scopes.RUN_EDGE), sink);
             case WEEK -> judge(rules.get(scope.owner()).week, group(scope).inWeek(scope.at()), sink);
             case LINE -> line(scope, sink);
@@ -161,7 +162,7 @@ final class Evaluator {
     }
 
     private void bookings(FacilityInfo facility, int day, Sink sink) {
-        if (facility.groups == Integer.MAX_VALUE && facility.athletes == Integer.MAX_VALUE) {
+        if (!facility.limited()) {
             return;
         }
         List<Stimulus> near = new ArrayList<>();
@@ -193,15 +194,11 @@ final class Evaluator {
         if (problem.staff.isEmpty()) {
             return;
         }
-        List<Stimulus> placed = new ArrayList<>();
         int first = day;
-        while (first > 0 && crossesMidnight(first - 1)) {
+        while (first > 0 && timelines.runsOver(first - 1)) {
             first--;
         }
-        for (int of = first; of <= day; of++) {
-            placed.addAll(List.of(timelines.placedOn(of)));
-        }
-        Stimulus[] inOrder = placed.toArray(Stimulus[]::new);
+        Stimulus[] inOrder = timelines.placedFrom(first, day);
         int[] leads = Leads.of(problem, inOrder);
         for (int i = 0; i < inOrder.length; i++) {
             if (leads[i] == Leads.MISSING && inOrder[i].day == day) {
@@ -210,15 +207,5 @@ final class Evaluator {
                 judge(rules.get(session.group.index).lead, view, sink);
             }
         }
-    }
-
-    /** Whether a session placed on a day runs into the next. */
-    boolean crossesMidnight(int day) {
-        for (Stimulus placed : timelines.placedOn(day)) {
-            if (problem.calendar.dayOf(placed.end - 1) > day) {
-                return true;
-            }
-        }
-        return false;
     }
 }

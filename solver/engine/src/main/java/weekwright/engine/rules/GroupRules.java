@@ -46,6 +46,7 @@ public final class GroupRules {
     final List<RuleOn<PlacementView>> placement;
     final List<RuleOn<PairView>> pair;
     final List<RuleOn<GroupView>> day;
+    final List<RuleOn<GroupView>> night;
     final List<RuleOn<GroupView>> run;
     final List<RuleOn<GroupView>> week;
     final List<RuleOn<GroupView>> fixture;
@@ -75,8 +76,8 @@ public final class GroupRules {
                 new DayBeforeLight(s),
                 new FreshestFirst(s)));
         day = on(List.of(new VisitsPerDay(s), new NoMiddleDay(s)));
+        night = on(List.of(new NightRest(s)));
         run = on(List.of(
-                new NightRest(s),
                 new HighBlockFloor(s),
                 new HighDaysRunning("four-high-days", s),
                 new HighBlockGap(s),
@@ -93,7 +94,7 @@ public final class GroupRules {
     /** Ids of all rules in force, in the order of the list. */
     public List<String> ids() {
         List<JudgedRule> all = new ArrayList<>();
-        List.of(placement, pair, day, run, week, fixture, line, aim, booking, lead)
+        List.of(placement, pair, day, night, run, week, fixture, line, aim, booking, lead)
                 .forEach(all::addAll);
         return all.stream().map(JudgedRule::id).distinct().toList();
     }

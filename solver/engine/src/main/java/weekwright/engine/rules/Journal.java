@@ -36,10 +36,6 @@ final class Journal {
         scopes.add(new ScopeBefore(scope, copy));
     }
 
-    DayState spareDay() {
-        return new DayState();
-    }
-
     void clear(Cost total) {
         moves.clear();
         days.clear();

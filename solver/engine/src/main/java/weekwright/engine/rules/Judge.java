@@ -92,7 +92,7 @@ public final class Judge {
         } else {
             total.subtract(alone(session, from));
             total.subtract(pairs(from));
-            touch(session, from);
+            touch(from);
         }
         timelines.put(session.index, to);
         if (to == null) {
@@ -100,12 +100,20 @@ public final class Judge {
         } else {
             total.add(alone(session, to));
             total.add(pairs(to));
-            touch(session, to);
+            touch(to);
+        }
+        touchAim(session, from, to);
+    }
+
+    private void touchAim(Session session, @Nullable Stimulus from, @Nullable Stimulus to) {
+        boolean counted = from == null || to == null || from.dose != to.dose;
+        if (session.aim != null && counted) {
+            scopes.aim(session.aim.index, 7 * session.week, marks);
         }
     }
 
-    private void touch(Session session, Stimulus at) {
-        scopes.touchedBy(at, session.aim == null ? -1 : session.aim.index, marks);
+    private void touch(Stimulus at) {
+        scopes.bookings(at, marks);
         if (!problem.staff.isEmpty()) {
             touchStaff(at);
         }
@@ -121,8 +129,8 @@ public final class Judge {
     private void touchStaff(Stimulus at) {
         int day = at.day;
         scopes.staffOn(day, marks);
-        boolean runsOver = problem.calendar.dayOf(at.end - 1) > day;
-        while (day + 1 < problem.calendar.days() && (runsOver || evaluator.crossesMidnight(day))) {
+        boolean runsOver = at.runsOver;
+        while (day + 1 < problem.calendar.days() && (runsOver || timelines.runsOver(day))) {
             scopes.staffOn(++day, marks);
             runsOver = false;
         }
@@ -169,8 +177,11 @@ public final class Judge {
             int cohort = dirtyCohorts[i];
             int day = dirtyDays[i];
             dirty[cohort][day] = false;
-            journal.changed(cohort, day, timelines.day(cohort, day));
-            timelines.setDay(cohort, day, timelines.workedOut(cohort, day, journal.spareDay()));
+            DayState before = timelines.day(cohort, day);
+            DayState now = timelines.workedOut(cohort, day, new DayState());
+            journal.changed(cohort, day, before);
+            timelines.setDay(cohort, day, now);
+            scopes.dayChanged(problem.cohorts.get(cohort).mainGroup(), day, before, now, marks);
         }
         dirtyCount = 0;
         for (int i = 0; i < marks.count(); i++) {

@@ -2,7 +2,6 @@ package weekwright.engine.rules;
 
 import java.util.Arrays;
 import weekwright.engine.problem.Problem;
-import weekwright.engine.problem.Session;
 import weekwright.engine.problem.StaffInfo;
 import weekwright.engine.problem.Stimulus;
 
@@ -42,7 +41,7 @@ public final class Leads {
     private static int cheapest(Problem problem, Stimulus[] placed, int[] leads, int i) {
         boolean needed = false;
         for (StaffInfo staff : problem.staff) {
-            if (staff.member.leads(family(problem, placed[i]))) {
+            if (problem.mayLead(staff.index, placed[i].index)) {
                 needed = true;
                 if (free(problem, placed, leads, i, staff)) {
                     return staff.index;
@@ -54,7 +53,7 @@ public final class Leads {
 
     private static boolean free(Problem problem, Stimulus[] placed, int[] leads, int i, StaffInfo staff) {
         Stimulus session = placed[i];
-        if (!staff.member.leads(family(problem, session)) || !staff.works(session.start, session.end)) {
+        if (!problem.mayLead(staff.index, session.index) || !staff.works(session.start, session.end)) {
             return false;
         }
         int leading = 0;
@@ -65,10 +64,5 @@ public final class Leads {
             }
         }
         return leading < staff.member.atOnce();
-    }
-
-    private static String family(Problem problem, Stimulus placed) {
-        Session session = problem.sessions.get(placed.index);
-        return session.family.family.id();
     }
 }

@@ -17,6 +17,7 @@ final class Scopes {
     /** What kind of part a scope is. */
     enum Kind {
         DAY,
+        NIGHT,
         RUN,
         WEEK,
         AIM,
@@ -42,6 +43,7 @@ final class Scopes {
     private final int[][][] fixturesNear;
     private final int[][] mainGroups;
     private final boolean[] lineJudged;
+    private final boolean[] limited;
 
     Scopes(Problem problem) {
         this.problem = problem;
@@ -57,6 +59,7 @@ final class Scopes {
         }
         int groups = problem.groups.size();
         add(Kind.DAY, groups, days);
+        add(Kind.NIGHT, groups, days + 1);
         add(Kind.RUN, groups, runDays);
         add(Kind.WEEK, groups, weeks);
         add(Kind.AIM, problem.aims.size(), weeks);
@@ -68,6 +71,8 @@ final class Scopes {
         fixturesNear = near();
         mainGroups = mainGroups();
         lineJudged = lineJudged();
+        limited = new boolean[problem.facilities.size()];
+        problem.facilities.forEach(facility -> limited[facility.index] = facility.limited());
     }
 
     private boolean sees(int group, Stimulus fixture) {
@@ -139,29 +144,86 @@ final class Scopes {
         return lineJudged[group];
     }
 
-    /** Marks all kept scopes that a placement touches, but for its staff day. */
+    /** Marks all kept scopes that a placement could touch, but for its staff day. */
     void touchedBy(Stimulus placed, int aim, Marks marks) {
-        int day = placed.day;
         for (int group : mainGroups[placed.group]) {
-            marks.mark(number(Kind.DAY, group, day, days));
-            for (int first = Math.max(-RUN_EDGE, day - RUN_EDGE); first <= day; first++) {
-                marks.mark(number(Kind.RUN, group, first + RUN_EDGE, runDays));
-            }
-            marks.mark(number(Kind.WEEK, group, day / 7, weeks));
-            if (lineJudged[group]) {
-                marks.mark(number(Kind.LINE, group, 0, 1));
-            }
-            for (int fixture : fixturesNear[group][day]) {
-                marks.mark(number(Kind.FIXTURE, fixture, 0, 1));
-            }
+            day(group, placed.day, marks);
+            nights(group, placed.day, marks);
+            runs(group, placed.day, marks);
+            week(group, placed.day, marks);
+            line(group, marks);
+            fixtures(group, placed.day, marks);
         }
         if (aim >= 0) {
-            marks.mark(number(Kind.AIM, aim, day / 7, weeks));
+            aim(aim, placed.day, marks);
         }
-        if (placed.facility >= 0) {
-            marks.mark(number(Kind.BOOKINGS, placed.facility, day, days));
-            if (day + 1 < days) {
-                marks.mark(number(Kind.BOOKINGS, placed.facility, day + 1, days));
+        bookings(placed, marks);
+    }
+
+    /** Marks the kept scopes that read what has changed of a group's day. */
+    void dayChanged(int group, int day, DayState before, DayState now, Marks marks) {
+        if (before.visits != now.visits || before.dayClass != now.dayClass || before.placed != now.placed) {
+            day(group, day, marks);
+        }
+        if (!before.sameEdges(now)) {
+            nights(group, day, marks);
+        }
+        if (!before.sameHardWork(now)) {
+            runs(group, day, marks);
+        }
+        if (before.dayClass != now.dayClass || before.busy != now.busy) {
+            week(group, day, marks);
+        }
+        if (before.exposed != now.exposed) {
+            line(group, marks);
+        }
+        if (before.load != now.load || before.placed != now.placed || !before.sameBusiness(now)) {
+            fixtures(group, day, marks);
+        }
+    }
+
+    private void day(int group, int day, Marks marks) {
+        marks.mark(number(Kind.DAY, group, day, days));
+    }
+
+    private void nights(int group, int day, Marks marks) {
+        marks.mark(number(Kind.NIGHT, group, day, days + 1));
+        marks.mark(number(Kind.NIGHT, group, day + 1, days + 1));
+    }
+
+    private void runs(int group, int day, Marks marks) {
+        for (int first = day - RUN_EDGE; first <= day; first++) {
+            marks.mark(number(Kind.RUN, group, first + RUN_EDGE, runDays));
+        }
+    }
+
+    private void week(int group, int day, Marks marks) {
+        marks.mark(number(Kind.WEEK, group, day / 7, weeks));
+    }
+
+    private void line(int group, Marks marks) {
+        if (lineJudged[group]) {
+            marks.mark(number(Kind.LINE, group, 0, 1));
+        }
+    }
+
+    private void fixtures(int group, int day, Marks marks) {
+        for (int fixture : fixturesNear[group][day]) {
+            marks.mark(number(Kind.FIXTURE, fixture, 0, 1));
+        }
+    }
+
+    /** Marks an aim in the week of a day. */
+    void aim(int aim, int day, Marks marks) {
+        marks.mark(number(Kind.AIM, aim, day / 7, weeks));
+    }
+
+    /** Marks the bookings that a placement may meet. */
+    void bookings(Stimulus placed, Marks marks) {
+        if (placed.facility >= 0 && limited[placed.facility]) {
+            marks.mark(number(Kind.BOOKINGS, placed.facility, placed.day, days));
+            if (placed.runsOver && placed.day + 1 < days) {
+                marks.mark(number(Kind.BOOKINGS, placed.facility, placed.day + 1, days));
             }
         }
     }

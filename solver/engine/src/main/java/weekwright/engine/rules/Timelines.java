@@ -19,6 +19,7 @@ final class Timelines implements DayBook {
     private final DayState[][] days;
     private final DayState[][] fixedDays;
     private final int[] joinedMinutes;
+    private final int[] overnight;
     private Stimulus[] scratch = new Stimulus[16];
 
     Timelines(Problem problem) {
@@ -26,6 +27,7 @@ final class Timelines implements DayBook {
         int length = problem.calendar.days();
         byGroup = new DayLists(problem.groups.size(), length);
         byFacility = new DayLists(problem.facilities.size(), length);
+        overnight = new int[length];
         at = new @Nullable Stimulus[problem.sessions.size()];
         joinedMinutes = problem.cohorts.stream()
                 .mapToInt(cohort ->
@@ -58,6 +60,7 @@ final class Timelines implements DayBook {
     void put(int session, @Nullable Stimulus to) {
         Stimulus from = at[session];
         if (from != null) {
+            overnight[from.day] -= from.runsOver ? 1 : 0;
             byGroup.remove(from.group, from);
             if (from.facility >= 0) {
                 byFacility.remove(from.facility, from);
@@ -65,6 +68,7 @@ final class Timelines implements DayBook {
         }
         at[session] = to;
         if (to != null) {
+            overnight[to.day] += to.runsOver ? 1 : 0;
             byGroup.add(to.group, to);
             if (to.facility >= 0) {
                 byFacility.add(to.facility, to);
@@ -130,15 +134,22 @@ final class Timelines implements DayBook {
         return count + 1;
     }
 
-    /** Sessions placed on a day, of all groups, in order of start. */
-    Stimulus[] placedOn(int day) {
+    /** Sessions placed on some days, of all groups, in order of start. */
+    Stimulus[] placedFrom(int first, int last) {
         int count = 0;
-        for (int group = 0; group < problem.groups.size(); group++) {
-            for (int i = byGroup.count(group, day) - 1; i >= 0; i--) {
-                count = insert(byGroup.at(group, day, i), count);
+        for (int day = first; day <= last; day++) {
+            for (int group = 0; group < problem.groups.size(); group++) {
+                for (int i = byGroup.count(group, day) - 1; i >= 0; i--) {
+                    count = insert(byGroup.at(group, day, i), count);
+                }
             }
         }
         return Arrays.copyOf(scratch, count);
+    }
+
+    /** Whether a session placed on a day runs into the next. */
+    boolean runsOver(int day) {
+        return overnight[day] > 0;
     }
 
     /** How many sessions of an aim are placed in a week. */

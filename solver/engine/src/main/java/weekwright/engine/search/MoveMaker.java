@@ -38,8 +38,7 @@ final class MoveMaker {
         problem.groups.forEach(group -> byGroup.add(new ArrayList<>()));
         for (Seat seat : week.getSeats()) {
             Session session = seat.session();
-            boolean fixed = session.options.length == 0 || (session.stays && session.coarse.length == 1);
-            if (!fixed) {
+            if (movable(session)) {
                 places[session.index] = new Places(problem, session);
                 movable.add(seat);
                 byGroup.get(session.group.index).add(seat);
@@ -47,8 +46,9 @@ final class MoveMaker {
         }
     }
 
-    int size() {
-        return movable.stream().mapToInt(seat -> places(seat).size()).sum();
+    /** Whether there is anything to move: a session that cannot lie anywhere, or only where it is held, stays. */
+    static boolean movable(Session session) {
+        return session.options.length > 0 && !(session.stays && session.coarse.length == 1);
     }
 
     SlotMove next() {

@@ -33,10 +33,6 @@ final class Places {
         dayStarts[DAYS] = at;
     }
 
-    int size() {
-        return options.length;
-    }
-
     Stimulus any(Random random) {
         return options[random.nextInt(options.length)];
     }

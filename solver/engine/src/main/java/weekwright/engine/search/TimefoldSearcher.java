@@ -43,7 +43,7 @@ public final class TimefoldSearcher implements Searcher {
         long first = moves == Long.MAX_VALUE ? moves : Math.max(1, (long) (moves * FIRST_PART));
         Walk early = new Walk(problem, start, watch.forShare(FIRST_PART));
         Week reached = walk(early, start, seed, first);
-        if (moves == first || early.best.cost().clean()) {
+        if (moves <= first && moves != Long.MAX_VALUE || early.best.cost().clean()) {
             return new Found(early.best.at(), early.moves());
         }
         Walk late = new Walk(problem, early.best.at(), watch);
@@ -67,7 +67,7 @@ public final class TimefoldSearcher implements Searcher {
                 .map(session -> new Seat(session, start[session.index]))
                 .toList();
         Week week = new Week(seats, walk);
-        if (new MoveMaker(week, new java.util.Random(0)).size() == 0) {
+        if (walk.options() == 0) {
             return week;
         }
         Solver<Week> solver = SolverFactory.<Week>create(config(seed, moves)).buildSolver();

@@ -17,6 +17,7 @@ final class Walk {
     final Judge judge;
     final Incumbent best;
     private final Watch watch;
+    private final int options;
     private final List<Seat> touched = new ArrayList<>();
     private final List<Seat> tried = new ArrayList<>();
     private final List<@Nullable Stimulus> triedFrom = new ArrayList<>();
@@ -31,6 +32,10 @@ final class Walk {
         this.watch = watch;
         judge = Judge.of(problem, start);
         best = new Incumbent(judge);
+        options = problem.sessions.stream()
+                .filter(MoveMaker::movable)
+                .mapToInt(session -> session.coarse.length)
+                .sum();
     }
 
     /**
@@ -52,6 +57,11 @@ final class Walk {
 
     void doubleMusts() {
         mustFactor *= 2;
+    }
+
+    /** Options of all sessions that may move. */
+    int options() {
+        return options;
     }
 
     long moves() {
