@@ -13,7 +13,12 @@ import weekwright.model.scenario.Group;
 import weekwright.model.scenario.GroupKind;
 import weekwright.model.scenario.Scenario;
 
-/** All that the rules look at: the documents, the people, the things, and the rule settings of each group. */
+/**
+ * All that the rules look at.
+ *
+ * @param things everything that takes time, in order
+ * @param settings the rules as they hold for each group
+ */
 record Case(
         Scenario scenario,
         Catalogue catalogue,
@@ -49,19 +54,16 @@ record Case(
     }
 
     List<Thing> fixtures() {
-        return things.stream().filter(Thing::isFixture).sorted(Thing.IN_TIME).toList();
+        return things.stream().filter(Thing::isFixture).toList();
     }
 
     List<Thing> fixturesOf(String group) {
         return fixtures().stream().filter(f -> f.groups().contains(group)).toList();
     }
 
-    /** Whatever takes the person's time, in order; with the placements or without. */
+    /** Whatever takes the person's time, in order. */
     List<Thing> line(Person person) {
-        return things.stream()
-                .filter(thing -> thing.holds(person))
-                .sorted(Thing.IN_TIME)
-                .toList();
+        return things.stream().filter(thing -> thing.holds(person)).toList();
     }
 
     /** The sessions of a person's timeline, done, fixed and placed, in order; no fixtures. */
@@ -78,7 +80,7 @@ record Case(
             return Fraction.of(4).times(demandShare(thing));
         }
         Fraction metabolic = Fraction.of(thing.trains().demand().metabolic()).minus(Fraction.of(2));
-        Fraction hardest = thing.neural().max(thing.tissue()).max(metabolic);
+        Fraction hardest = thing.toll().neural().max(thing.toll().tissue()).max(metabolic);
         return hardest.times(demandShare(thing)).times(upperShare(thing, kindFor(person, thing)));
     }
 

@@ -13,8 +13,8 @@ import weekwright.model.scenario.Pathway;
 /**
  * One person's day.
  *
- * @param things what the person has to do with on it, in order; the things of the whole horizon are in {@code line}
- * @param line all things of the person that are looked at: with the placements, or without them
+ * @param the all that there is
+ * @param line all things of the person, of other days too: with the placements, or without them
  */
 record Day(Case the, Person person, LocalDate date, List<Thing> line) {
     private static final Fraction HIGH_FROM = Fraction.of(65, 10);
@@ -95,11 +95,12 @@ record Day(Case the, Person person, LocalDate date, List<Thing> line) {
 
     private Fraction load(Thing thing) {
         if (thing.isFixture()) {
-            return thing.rpe()
+            return thing.toll()
+                    .rpe()
                     .times(thing.minutes() + (long) thing.warmUp())
                     .times(Fraction.of(thing.minutesPlayed(person), thing.minutes()));
         }
-        return thing.rpe().times(thing.minutes() - (long) thing.warmUp() + warmUpThatCounts(thing));
+        return thing.toll().rpe().times(thing.minutes() - (long) thing.warmUp() + warmUpThatCounts(thing));
     }
 
     /** A session straight after another shares its warm-up: 5 minutes are left of its own, 10 for a first sprint or lift. */
@@ -153,10 +154,12 @@ record Day(Case the, Person person, LocalDate date, List<Thing> line) {
 
     private boolean travelTouches(Thing fixture) {
         double limit = the.settings().get(person.mainGroup()).number("free-day", "travelMinutes");
-        boolean out = fixture.outMinutes() > limit
+        boolean out = fixture.travel().outMinutes() > limit
                 && touches(
-                        fixture.occupiedFrom(), fixture.occupiedFrom().plus(Duration.ofMinutes(fixture.outMinutes())));
-        boolean back = fixture.backMinutes() > limit && touches(fixture.end(), fixture.occupiedTo());
+                        fixture.occupiedFrom(),
+                        fixture.occupiedFrom()
+                                .plus(Duration.ofMinutes(fixture.travel().outMinutes())));
+        boolean back = fixture.travel().backMinutes() > limit && touches(fixture.end(), fixture.occupiedTo());
         return out || back;
     }
 

@@ -5,35 +5,42 @@ import java.math.BigInteger;
 import java.time.Duration;
 import java.time.Instant;
 
-/** An exact number: 8/3 stays 8/3. The lower part is positive and the two have no common factor. */
-record Fraction(BigInteger upper, BigInteger lower) implements Comparable<Fraction> {
+/**
+ * An exact number in its lowest terms: 8/3 stays 8/3. The lower part is positive. Whatever does not fit is an error,
+ * never a wrong figure.
+ */
+record Fraction(long upper, long lower) implements Comparable<Fraction> {
     static final Fraction ZERO = of(0);
     static final Fraction ONE = of(1);
 
     Fraction {
-        if (lower.signum() == 0) {
-            throw new ArithmeticException("a fraction over nothing");
+        if (lower <= 0) {
+            throw new ArithmeticException("the lower part of a fraction is positive, not " + lower);
         }
-        BigInteger common = upper.gcd(lower).max(BigInteger.ONE);
-        common = lower.signum() < 0 ? common.negate() : common;
-        upper = upper.divide(common);
-        lower = lower.divide(common);
+        long common = gcd(Math.abs(upper), lower);
+        upper /= common;
+        lower /= common;
+    }
+
+    private static long gcd(long one, long other) {
+        return one == 0 ? other : gcd(other % one, one);
     }
 
     static Fraction of(long whole) {
-        return of(whole, 1);
+        return new Fraction(whole, 1);
     }
 
     static Fraction of(long upper, long lower) {
-        return new Fraction(BigInteger.valueOf(upper), BigInteger.valueOf(lower));
+        return new Fraction(upper, lower);
     }
 
     /** The number as it is written in decimals: 0.95 is 19/20. */
     static Fraction of(double written) {
         BigDecimal decimal = BigDecimal.valueOf(written);
-        return decimal.scale() <= 0
-                ? new Fraction(decimal.toBigIntegerExact(), BigInteger.ONE)
-                : new Fraction(decimal.unscaledValue(), BigInteger.TEN.pow(decimal.scale()));
+        BigDecimal plain = decimal.scale() < 0 ? decimal.setScale(0) : decimal;
+        return new Fraction(
+                plain.unscaledValue().longValueExact(),
+                BigInteger.TEN.pow(plain.scale()).longValueExact());
     }
 
     /** Elapsed hours from one instant to another, negative where the second comes first. */
@@ -42,15 +49,17 @@ record Fraction(BigInteger upper, BigInteger lower) implements Comparable<Fracti
     }
 
     Fraction plus(Fraction other) {
-        return new Fraction(upper.multiply(other.lower).add(other.upper.multiply(lower)), lower.multiply(other.lower));
+        return new Fraction(
+                Math.addExact(Math.multiplyExact(upper, other.lower), Math.multiplyExact(other.upper, lower)),
+                Math.multiplyExact(lower, other.lower));
     }
 
     Fraction minus(Fraction other) {
-        return plus(other.times(of(-1)));
+        return plus(other.times(-1));
     }
 
     Fraction times(Fraction other) {
-        return new Fraction(upper.multiply(other.upper), lower.multiply(other.lower));
+        return new Fraction(Math.multiplyExact(upper, other.upper), Math.multiplyExact(lower, other.lower));
     }
 
     Fraction times(long whole) {
@@ -58,7 +67,8 @@ record Fraction(BigInteger upper, BigInteger lower) implements Comparable<Fracti
     }
 
     Fraction dividedBy(Fraction other) {
-        return new Fraction(upper.multiply(other.lower), lower.multiply(other.upper));
+        long sign = Long.signum(other.upper);
+        return times(new Fraction(sign * other.lower, sign * other.upper));
     }
 
     Fraction max(Fraction other) {
@@ -78,18 +88,17 @@ record Fraction(BigInteger upper, BigInteger lower) implements Comparable<Fracti
     }
 
     boolean positive() {
-        return upper.signum() > 0;
+        return upper > 0;
     }
 
     /** The greatest whole number that is not above. */
     long roundedDown() {
-        BigInteger[] parts = upper.divideAndRemainder(lower);
-        return parts[0].longValueExact() - (parts[1].signum() < 0 ? 1 : 0);
+        return Math.floorDiv(upper, lower);
     }
 
     /** The least whole number that is not below. */
     long roundedUp() {
-        return -times(-1).roundedDown();
+        return -Math.floorDiv(-upper, lower);
     }
 
     /** The nearest whole number, a half upwards. */
@@ -99,11 +108,11 @@ record Fraction(BigInteger upper, BigInteger lower) implements Comparable<Fracti
 
     @Override
     public int compareTo(Fraction other) {
-        return upper.multiply(other.lower).compareTo(other.upper.multiply(lower));
+        return Long.compare(Math.multiplyExact(upper, other.lower), Math.multiplyExact(other.upper, lower));
     }
 
     @Override
     public String toString() {
-        return lower.equals(BigInteger.ONE) ? upper.toString() : upper + "/" + lower;
+        return lower == 1 ? Long.toString(upper) : upper + "/" + lower;
     }
 }

@@ -51,7 +51,7 @@ final class PlaceAndTime extends Judge {
 
     private static boolean comesFirst(Thing one, Thing other) {
         int byStart = one.occupiedFrom().compareTo(other.occupiedFrom());
-        return byStart < 0 || byStart == 0 && Thing.IN_TIME.compare(one, other) < 0;
+        return byStart < 0 || (byStart == 0 && Thing.IN_TIME.compare(one, other) < 0);
     }
 
     private static long minutesBetween(Thing earlier, Thing later) {
@@ -140,7 +140,7 @@ final class PlaceAndTime extends Judge {
 
     private static boolean fits(Family family, @Nullable Facility facility) {
         boolean kind = family.facility().isEmpty()
-                || facility != null && family.facility().stream().anyMatch(facility.offers()::contains);
+                || (facility != null && family.facility().stream().anyMatch(facility.offers()::contains));
         boolean straight = family.straightMetres() == null
                 || facility == null
                 || facility.straightMetres() == null
@@ -177,8 +177,8 @@ final class PlaceAndTime extends Judge {
         int groups = inside.stream().mapToInt(thing -> thing.groups().size()).sum();
         int athletes = inside.stream().mapToInt(Thing::meant).sum();
         return room != null
-                && (room.groups() != null && groups > room.groups()
-                        || room.athletes() != null && athletes > room.athletes());
+                && ((room.groups() != null && groups > room.groups())
+                        || (room.athletes() != null && athletes > room.athletes()));
     }
 
     private @Nullable Facility facility(@Nullable String id) {

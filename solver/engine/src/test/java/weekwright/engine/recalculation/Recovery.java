@@ -25,7 +25,7 @@ final class Recovery extends Judge {
             for (int i = 0; i < sessions.size(); i++) {
                 for (Thing later : sessions.subList(i + 1, sessions.size())) {
                     Thing earlier = sessions.get(i);
-                    if (isOurs(earlier, later)) {
+                    if (isOurs(earlier, later) && !sharedHigh(earlier, later).isEmpty()) {
                         pathwayGapFloor(earlier, later);
                         pathwayGap(earlier, later);
                     }
@@ -38,21 +38,22 @@ final class Recovery extends Judge {
     /** The same quality at high intensity comes again only after its hours, and never the same family twice a day. */
     private void pathwayGapFloor(Thing earlier, Thing later) {
         String group = groupOf(earlier, later);
-        Family family = earlier.trains();
-        boolean sameDay = earlier.date().equals(later.date());
-        boolean again = !sameDay && !sharedHigh(earlier, later).isEmpty();
-        boolean twice = sameDay
-                && family.id().equals(later.trains().id())
-                && !earlier.highPathways().isEmpty();
-        Fraction limit = twice
-                ? Fraction.of(family.againHours().must())
+        Fraction limit = sameDay(earlier, later)
+                ? Fraction.of(earlier.trains().againHours().must())
                 : sharedHigh(earlier, later).stream()
-                        .map(pathway -> earlier.ofDose(floorHours(family, pathway, group)))
+                        .map(pathway -> earlier.ofDose(floorHours(earlier.trains(), pathway, group)))
                         .reduce(Fraction.ZERO, Fraction::max);
         Fraction hoursShort = limit.minus(earlier.hoursTo(later));
-        if (twice || again && hoursShort.positive()) {
+        boolean broken = sameDay(earlier, later)
+                ? earlier.trains().id().equals(later.trains().id())
+                : hoursShort.positive();
+        if (broken) {
             mustHours("pathway-gap-floor", names(earlier.key(), later.key()), group, hoursShort, share(group));
         }
+    }
+
+    private static boolean sameDay(Thing earlier, Thing later) {
+        return earlier.date().equals(later.date());
     }
 
     private Fraction floorHours(Family family, Pathway pathway, String group) {
@@ -62,7 +63,7 @@ final class Recovery extends Judge {
 
     /** The hours wanted before the same quality at high intensity; of several qualities the one that wants most. */
     private void pathwayGap(Thing earlier, Thing later) {
-        if (earlier.date().equals(later.date())) {
+        if (sameDay(earlier, later)) {
             return;
         }
         String group = groupOf(earlier, later);

@@ -9,7 +9,6 @@ import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.Group;
 import weekwright.model.scenario.Intensity;
 import weekwright.model.scenario.Restriction;
-import weekwright.model.scenario.RestrictionLimit;
 import weekwright.model.scenario.Scenario;
 
 /** Everybody, one by one, those who are only counted included. */
@@ -65,9 +64,11 @@ record Roster(Scenario scenario, List<Person> people) {
         boolean any = restriction.pathways().stream().anyMatch(family.pathways()::containsKey);
         boolean high = restriction.pathways().stream()
                 .anyMatch(pathway -> family.pathways().get(pathway) == Intensity.HIGH);
-        return restriction.upTo() == RestrictionLimit.NONE && any
-                || restriction.upTo() == RestrictionLimit.LIGHT && high
-                || restriction.upTo() == RestrictionLimit.MICRO && high && dose != Dose.MICRO;
+        return switch (restriction.upTo()) {
+            case NONE -> any;
+            case MICRO -> high && dose != Dose.MICRO;
+            case LIGHT -> high;
+        };
     }
 
     /** Whether any limit holds for the person on one of the days. */

@@ -1,10 +1,12 @@
 package weekwright.engine.recalculation;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.catalogue.Family;
 import weekwright.model.catalogue.Role;
@@ -13,6 +15,7 @@ import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.FixtureWeight;
 import weekwright.model.scenario.Intensity;
 import weekwright.model.scenario.Pathway;
+import weekwright.model.scenario.Travel;
 
 /**
  * Anything that takes somebody's time: a placement, a commitment, a fixture, or something already done.
@@ -23,14 +26,12 @@ import weekwright.model.scenario.Pathway;
  * @param family what is trained, or null for time that is only taken up
  * @param aim the aim that a placement serves, or null
  * @param date local date of the start; of a fixture that of its kick-off
- * @param occupiedFrom start, of a fixture less warm-up and journey out
- * @param occupiedTo end, of a fixture with the journey home
  * @param minutes whole minutes, of a fixture the minutes of play
  * @param warmUp minutes of warm-up; within the whole minutes, save those of a fixture
- * @param outMinutes journey to a fixture
- * @param backMinutes journey home
+ * @param toll what it asks of the body at full dose, the metabolic part apart
+ * @param travel journey to a fixture and home, else none
  * @param meant heads it is meant for, those who sit it out included
- * @param present who is there, the bench included
+ * @param present names of those who are there, the bench included
  * @param played minutes played of a fixture by name of the person, of those present
  */
 record Thing(
@@ -44,20 +45,15 @@ record Thing(
         Instant start,
         Instant end,
         LocalDate date,
-        Instant occupiedFrom,
-        Instant occupiedTo,
         int minutes,
         int warmUp,
-        Fraction rpe,
-        Fraction neural,
-        Fraction tissue,
+        Toll toll,
         FixtureWeight weight,
-        int outMinutes,
-        int backMinutes,
+        Travel travel,
         @Nullable String facility,
         @Nullable String lead,
         int meant,
-        List<Person> present,
+        Set<String> present,
         Map<String, Integer> played) {
     /** What kind of thing it is; the past ones stand in the history. */
     enum Kind {
@@ -68,9 +64,29 @@ record Thing(
         PLACEMENT
     }
 
+    /** Rating of perceived exertion, and neural and tissue demand, each 0 to 10. */
+    record Toll(Fraction rpe, Fraction neural, Fraction tissue) {
+        static Toll of(Family family, double rpe) {
+            return new Toll(
+                    Fraction.of(rpe),
+                    Fraction.of(family.demand().neural()),
+                    Fraction.of(family.demand().tissue()));
+        }
+    }
+
     /** Order along a day: start, end, then the order of the documents. */
     static final Comparator<Thing> IN_TIME =
             Comparator.comparing(Thing::start).thenComparing(Thing::end).thenComparing(Thing::order);
+
+    /** Start; of a fixture that of the journey out, or of its warm-up. */
+    Instant occupiedFrom() {
+        return isFixture() ? start.minus(Duration.ofMinutes(warmUp + (long) travel.outMinutes())) : start;
+    }
+
+    /** End, of a fixture when everybody is home. */
+    Instant occupiedTo() {
+        return end.plus(Duration.ofMinutes(travel.backMinutes()));
+    }
 
     boolean placed() {
         return kind == Kind.PLACEMENT;
@@ -116,7 +132,7 @@ record Thing(
     }
 
     boolean holds(Person person) {
-        return present.contains(person);
+        return present.contains(person.name());
     }
 
     int minutesPlayed(Person person) {

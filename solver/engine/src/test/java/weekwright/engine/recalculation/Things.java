@@ -5,9 +5,12 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.catalogue.Catalogue;
 import weekwright.model.catalogue.Family;
@@ -25,6 +28,7 @@ import weekwright.model.scenario.LogEntry;
 import weekwright.model.scenario.PersonEntry;
 import weekwright.model.scenario.Scenario;
 import weekwright.model.scenario.Share;
+import weekwright.model.scenario.Travel;
 
 /** Turns the documents into things with instants and people. */
 final class Things {
@@ -39,7 +43,9 @@ final class Things {
         this.roster = roster;
     }
 
-    /** All things: history, fixtures and commitments first, for who played decides on whose line some placements lie. */
+    /**
+     * All things in order of time. The placements are read last, for who played decides on whose line some of them lie.
+     */
     static List<Thing> of(Scenario scenario, Catalogue catalogue, Roster roster, Plan plan) {
         Things things = new Things(scenario, catalogue, roster);
         scenario.history().stream().filter(LogEntry::done).forEach(entry -> things.all.add(things.done(entry)));
@@ -49,7 +55,7 @@ final class Things {
         for (int i = 0; i < ids.size(); i++) {
             things.all.add(things.placement(ids.get(i), plan.placements().get(i)));
         }
-        return List.copyOf(things.all);
+        return things.all.stream().sorted(Thing.IN_TIME).toList();
     }
 
     private Thing done(LogEntry entry) {
@@ -78,20 +84,15 @@ final class Things {
                 start,
                 end,
                 entry.start().date(),
-                fixture ? start.minus(Duration.ofMinutes(family.warmUpMinutes())) : start,
-                end,
                 fixture ? family.minutes() : entry.minutes(),
                 family.warmUpMinutes(),
-                Fraction.of(entry.rpe() != null ? entry.rpe() : family.rpe()),
-                Fraction.of(family.demand().neural()),
-                Fraction.of(family.demand().tissue()),
+                Thing.Toll.of(family, entry.rpe() != null ? entry.rpe() : family.rpe()),
                 FixtureWeight.REGULAR,
-                0,
-                0,
+                Travel.NONE,
                 null,
                 null,
                 members.size(),
-                present,
+                names(present),
                 played);
     }
 
@@ -121,7 +122,6 @@ final class Things {
         }
         Instant start = fixture.start().instant(scenario.zone());
         Instant end = after(start, fixture.minutes());
-        int before = family.warmUpMinutes() + fixture.travel().outMinutes();
         return new Thing(
                 Thing.Kind.FIXTURE,
                 "fixture " + fixture.id(),
@@ -133,20 +133,15 @@ final class Things {
                 start,
                 end,
                 fixture.start().date(),
-                start.minus(Duration.ofMinutes(before)),
-                after(end, fixture.travel().backMinutes()),
                 full,
                 family.warmUpMinutes(),
-                Fraction.of(family.rpe()),
-                Fraction.of(family.demand().neural()),
-                Fraction.of(family.demand().tissue()),
+                Thing.Toll.of(family, family.rpe()),
                 fixture.weight(),
-                fixture.travel().outMinutes(),
-                fixture.travel().backMinutes(),
+                fixture.travel(),
                 null,
                 null,
                 members.size(),
-                members,
+                names(members),
                 played);
     }
 
@@ -159,15 +154,10 @@ final class Things {
 
     private Thing commitment(Commitment commitment) {
         Family family = commitment.family() == null ? null : catalogue.family(commitment.family());
-        Effort effort = commitment.effort();
         Instant start = commitment.start().instant(scenario.zone());
         Instant end = after(start, commitment.minutes());
         List<Person> present = roster.people().stream()
-                .filter(person ->
-                        person.in(commitment.groups()) || commitment.athletes().contains(person.name()))
-                .filter(person -> family == null
-                        || !roster.sitsOut(
-                                person, family, Dose.FULL, commitment.start().date()))
+                .filter(person -> takesPart(person, commitment, family))
                 .toList();
         return new Thing(
                 Thing.Kind.COMMITMENT,
@@ -180,25 +170,37 @@ final class Things {
                 start,
                 end,
                 commitment.start().date(),
-                start,
-                end,
                 commitment.minutes(),
                 family == null ? 0 : Math.min(family.warmUpMinutes(), commitment.minutes()),
-                family == null ? Fraction.ZERO : effort == null ? Fraction.of(family.rpe()) : Fraction.of(effort.rpe()),
-                family == null
-                        ? Fraction.ZERO
-                        : effort == null ? Fraction.of(family.demand().neural()) : Fraction.of(effort.demand()),
-                family == null
-                        ? Fraction.ZERO
-                        : effort == null ? Fraction.of(family.demand().tissue()) : Fraction.of(effort.demand()),
+                toll(commitment, family),
                 FixtureWeight.REGULAR,
-                0,
-                0,
+                Travel.NONE,
                 commitment.facility(),
                 null,
                 headsOf(commitment),
-                present,
+                names(present),
                 Map.of());
+    }
+
+    private boolean takesPart(Person person, Commitment commitment, @Nullable Family family) {
+        boolean meant = person.in(commitment.groups()) || commitment.athletes().contains(person.name());
+        return meant
+                && (family == null
+                        || !roster.sitsOut(
+                                person, family, Dose.FULL, commitment.start().date()));
+    }
+
+    /** The effort named sets rating, neural and tissue demand; else they are the family's. */
+    private static Thing.Toll toll(Commitment commitment, @Nullable Family family) {
+        Effort effort = commitment.effort();
+        if (family == null) {
+            return new Thing.Toll(Fraction.ZERO, Fraction.ZERO, Fraction.ZERO);
+        }
+        return effort == null
+                ? Thing.Toll.of(family, family.rpe())
+                : new Thing.Toll(
+                        Fraction.of((long) effort.rpe()), Fraction.of((long) effort.demand()), Fraction.of((long)
+                                effort.demand()));
     }
 
     private int headsOf(Commitment commitment) {
@@ -224,20 +226,15 @@ final class Things {
                 start,
                 end,
                 placement.start().date(),
-                start,
-                end,
                 minutes,
                 Math.min(family.warmUpMinutes(), minutes),
-                Fraction.of(family.rpe()),
-                Fraction.of(family.demand().neural()),
-                Fraction.of(family.demand().tissue()),
+                Thing.Toll.of(family, family.rpe()),
                 FixtureWeight.REGULAR,
-                0,
-                0,
+                Travel.NONE,
                 placement.facility(),
                 placement.lead(),
                 meant(placement.group(), aim, start).size(),
-                participants(placement, family, aim, start),
+                names(participants(placement, family, aim, start)),
                 Map.of());
     }
 
@@ -290,6 +287,10 @@ final class Things {
                 .max(Comparator.comparing(Thing::start))
                 .map(thing -> thing.minutesPlayed(person) > 0)
                 .orElse(true);
+    }
+
+    private static Set<String> names(List<Person> people) {
+        return people.stream().map(Person::name).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private static Instant after(Instant start, int minutes) {
