@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.entry;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import weekwright.engine.recalculation.Recalculation.RuleSum;
 import weekwright.model.scenario.Appearance;
+import weekwright.model.scenario.Athlete;
 import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.FixtureWeight;
+import weekwright.model.scenario.Group;
 import weekwright.model.scenario.GroupKind;
 import weekwright.model.scenario.Travel;
 
@@ -232,5 +235,28 @@ class HoursTest {
                 .doesNotContainKey("primer-end");
         assertThat(beforeMatch(FixtureWeight.REGULAR, "primer", "2027-03-06T11:35", Dose.FULL))
                 .contains(entry("primer-end", new RuleSum(1, 10)));
+    }
+
+    /**
+     * One athlete of the squad of 10 also runs with the 4 sprinters: speed with the squad on Tuesday (ends 18:00) and
+     * with the sprinters on Wednesday 18:00, 24 h, touches him alone, and a quarter of the later group: 68 - 24 = 44
+     * short, 12 + 2 x 32 = 76, over 4 = 19. Were the later session the squad's, it would be a tenth: 7.6.
+     */
+    @Test
+    void aPairIsSharedByTheLaterGroup() {
+        assertThat(inTwoGroups(Sketch.SQUAD, "sprinters").get("pathway-gap")).isEqualTo(new RuleSum(1, 190));
+        assertThat(inTwoGroups("sprinters", Sketch.SQUAD).get("pathway-gap")).isEqualTo(new RuleSum(1, 76));
+    }
+
+    private static Map<String, RuleSum> inTwoGroups(String first, String second) {
+        Sketch sketch = new Sketch();
+        sketch.otherGroups.add(
+                new Group("sprinters", null, GroupKind.FIELD, null, null, 4, 0, null, null, null, null, null, null));
+        sketch.athletes.add(
+                new Athlete("ash", null, List.of(Sketch.SQUAD, "sprinters"), null, null, null, null, null, null));
+        return sketch.placeFor(first, "max-velocity", "2027-03-02T16:55", "turf")
+                .placeFor(second, "max-velocity", "2027-03-03T18:00", "turf")
+                .judged()
+                .rules();
     }
 }

@@ -209,6 +209,12 @@ final class Sketch {
         return this;
     }
 
+    Sketch placeFor(String group, String family, String start, @Nullable String facility) {
+        placements.add(
+                new Placement(null, group, family, Moment.parse(start), null, facility, null, Dose.FULL, null, null));
+        return this;
+    }
+
     Sketch number(String rule, String name, Object value) {
         rules.put(rule, new RuleSetting(null, null, Map.of(name, value)));
         return this;
