@@ -7,6 +7,13 @@ import org.jspecify.annotations.Nullable;
  *
  * @param moves moves tried
  * @param seconds seconds allowed or spent, or null where moves were counted and no clock was read
+ * @param threads searches that ran at one time, or null where moves were counted: then they change nothing
  * @param stoppedBy {@code time}, {@code moves}, {@code nothing to gain} or {@code hand}
  */
-public record Solver(long seed, long moves, @Nullable Double seconds, int threads, String stoppedBy, String version) {}
+public record Solver(
+        long seed,
+        long moves,
+        @Nullable Double seconds,
+        @Nullable Integer threads,
+        String stoppedBy,
+        String version) {}

@@ -63,9 +63,15 @@ public final class RuleSettings {
         RuleNumber number = known(ruleId, name);
         Double usual = number.usual();
         if (number.keyed() != null || usual == null) {
-            throw new IllegalArgumentException(name + " of " + ruleId + " is given by " + number.keyed());
+            throw new IllegalArgumentException(
+                    name + " of " + ruleId + " is given by " + number.keyed() + ": ask for it by one");
         }
         return setting(ruleId).numbers().get(name) instanceof Number given ? given.doubleValue() : usual;
+    }
+
+    /** Whether a rule has a number of this name. */
+    public boolean has(String ruleId, String name) {
+        return rulebook.rule(ruleId).number(name).isPresent();
     }
 
     /**

@@ -1,32 +1,74 @@
 package weekwright.engine;
 
-import java.util.List;
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.explain.Explanation;
+import weekwright.engine.explain.Judged;
+import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.ProblemBuilder;
+import weekwright.engine.problem.ProblemBuilder.PlanUse;
+import weekwright.engine.problem.Session;
+import weekwright.engine.problem.Stimulus;
+import weekwright.engine.search.Clocked;
+import weekwright.engine.search.Portfolio;
+import weekwright.engine.search.Progress;
+import weekwright.engine.search.Searcher.Found;
+import weekwright.engine.search.TimefoldSearcher;
 import weekwright.model.plan.Plan;
-import weekwright.model.plan.Totals;
+import weekwright.model.plan.Solver;
 import weekwright.model.scenario.Scenario;
 
-/** Judges plans and proposes them. */
+/** Judges plans and proposes them. Documents must have been read without fault. */
 public final class Engine {
+    /** The version written into plans. */
+    public static final String VERSION = "0.1.0";
+
     private Engine() {}
 
-    /** Judges a plan as it stands. */
+    /** Judges a plan as it stands, whoever made it. */
     public static Judged judge(Scenario scenario, Plan plan) {
-        return new Judged(plan, List.of(), List.of());
+        Problem problem = ProblemBuilder.of(scenario, plan, PlanUse.CHECK);
+        return new Explanation(problem, standing(problem)).judged(plan.published(), plan.solver());
     }
 
-    /** Searches for the best plan. */
+    /** Proposes a plan: the best found within the budget, or until it is told to stop. */
     public static Judged propose(Proposal proposal, Progress progress) {
-        Plan empty = new Plan(
-                Scenario.VERSION,
-                proposal.scenario().id(),
-                null,
-                null,
-                null,
-                List.of(),
-                List.of(),
-                List.of(),
-                new Totals(0, 0, 0, 0),
-                List.of());
-        return new Judged(empty, List.of(), List.of());
+        Plan from = proposal.from();
+        Problem problem = from == null
+                ? ProblemBuilder.of(proposal.scenario())
+                : ProblemBuilder.close(proposal.scenario(), from, proposal.now());
+        Clocked watch = new Clocked(proposal.budget(), progress, problem.sessions.size());
+        Found found = new Portfolio(problem, new TimefoldSearcher())
+                .search(proposal.budget(), proposal.seed(), proposal.threads(), watch);
+        Solver solver = solver(proposal, found, watch);
+        // The plan is judged as a reader will judge it: moving away from the plan before costs nothing any more.
+        Problem plain = from == null ? problem : ProblemBuilder.of(proposal.scenario(), from, PlanUse.START);
+        @Nullable Stimulus[] at = from == null ? found.at() : sameIn(plain, found.at());
+        return new Explanation(plain, at).judged(from == null ? null : from.published(), solver);
+    }
+
+    private static Solver solver(Proposal proposal, Found found, Clocked watch) {
+        boolean byMoves = proposal.budget().moves() > 0;
+        String stoppedBy = watch.stoppedByHand() ? "hand" : byMoves ? "moves" : "time";
+        Double seconds = byMoves ? null : Math.round(watch.seconds() * 10) / 10.0;
+        return new Solver(
+                proposal.seed(), found.moves(), seconds, byMoves ? null : proposal.threads(), stoppedBy, VERSION);
+    }
+
+    private static @Nullable Stimulus[] standing(Problem problem) {
+        @Nullable Stimulus[] at = new @Nullable Stimulus[problem.sessions.size()];
+        for (Session session : problem.sessions) {
+            at[session.index] = session.before;
+        }
+        return at;
+    }
+
+    /** The same options in a problem that was built from the same documents. */
+    private static @Nullable Stimulus[] sameIn(Problem problem, @Nullable Stimulus[] found) {
+        @Nullable Stimulus[] at = new @Nullable Stimulus[found.length];
+        for (int session = 0; session < found.length; session++) {
+            Stimulus option = found[session];
+            at[session] = option == null ? null : problem.sessions.get(session).options[option.option];
+        }
+        return at;
     }
 }

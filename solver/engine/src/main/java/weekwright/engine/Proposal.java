@@ -1,17 +1,17 @@
 package weekwright.engine;
 
 import org.jspecify.annotations.Nullable;
+import weekwright.engine.search.Budget;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Scenario;
 
 /**
- * What a plan is asked for.
+ * A plan to be proposed.
  *
- * @param from a plan to start from and to stay close to, or null
- * @param seed seed of all chance in the search
- * @param threads threads that may search side by side; they never change the plan of a search counted in moves
- * @param now the time of asking, for a published plan; or null
+ * @param from the plan to start from and stay close to, with its pins, or null
+ * @param threads searches that may run at one time; they never change what is found under a number of moves
+ * @param now the present, for what a published plan holds in the next hours, or null
  */
 public record Proposal(
         Scenario scenario,

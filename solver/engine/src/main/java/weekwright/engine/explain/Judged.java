@@ -1,4 +1,4 @@
-package weekwright.engine;
+package weekwright.engine.explain;
 
 import java.util.List;
 import weekwright.model.plan.Plan;
@@ -7,8 +7,8 @@ import weekwright.model.plan.Plan;
  * A plan that was judged.
  *
  * @param plan the plan with its totals, findings and what is left out
- * @param kept ids of the rules judged and not broken (no cost, nothing told), in rulebook order
- * @param days what each day asks, per group and day
+ * @param kept ids of the rules that were judged and found kept, in the order of the rulebook
+ * @param days each group's days in order
  */
 public record Judged(Plan plan, List<String> kept, List<DayPicture> days) {
     public Judged {

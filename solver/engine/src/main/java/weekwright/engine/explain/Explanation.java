@@ -1,0 +1,153 @@
+package weekwright.engine.explain;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.Cohort;
+import weekwright.engine.problem.GroupInfo;
+import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.Session;
+import weekwright.engine.problem.Stimulus;
+import weekwright.engine.rules.DayState;
+import weekwright.engine.rules.Judge;
+import weekwright.engine.rules.Leads;
+import weekwright.model.plan.Finding;
+import weekwright.model.plan.Pin;
+import weekwright.model.plan.Placement;
+import weekwright.model.plan.Plan;
+import weekwright.model.plan.Solver;
+import weekwright.model.rulebook.Rule;
+import weekwright.model.rulebook.Rulebook;
+import weekwright.model.scenario.Moment;
+import weekwright.model.scenario.Scenario;
+
+/** Writes the plan document of where the sessions lie, with all that is to be said of it. */
+public final class Explanation {
+    private static final int DAYS_AHEAD = 6;
+    private static final int DAYS_AFTER = 2;
+
+    private final Problem problem;
+    private final Judge judge;
+
+    /** The explanation of where sessions lie, by session. */
+    public Explanation(Problem problem, @Nullable Stimulus[] at) {
+        this.problem = problem;
+        judge = Judge.of(problem, at);
+    }
+
+    /** The judged plan. */
+    public Judged judged(@Nullable Moment published, @Nullable Solver solver) {
+        FactSink sink = new FactSink(problem, judge);
+        judge.explain(sink);
+        judge.explainFixed(sink);
+        List<Finding> findings = new Findings(problem).of(sink.facts());
+        Plan plan = new Plan(
+                Scenario.VERSION,
+                problem.scenario.id(),
+                null,
+                published,
+                solver,
+                placements(),
+                new LeftOuts(problem, judge).all(),
+                softened(),
+                judge.total().totals(),
+                findings);
+        return new Judged(plan, kept(findings), days());
+    }
+
+    private List<Placement> placements() {
+        Stimulus[] placed = Arrays.stream(judge.placements())
+                .filter(Objects::nonNull)
+                .sorted(Stimulus::inOrder)
+                .toArray(Stimulus[]::new);
+        int[] leads = Leads.of(problem, placed);
+        List<Placement> all = new ArrayList<>();
+        for (int i = 0; i < placed.length; i++) {
+            all.add(placement(problem.sessions.get(placed[i].index), placed[i], leads[i]));
+        }
+        all.sort(Comparator.comparing((Placement p) -> p.start().instant(problem.scenario.zone()))
+                .thenComparing(p -> Objects.requireNonNull(p.id())));
+        return all;
+    }
+
+    private Placement placement(Session session, Stimulus at, int lead) {
+        int leader = session.heldLead >= 0 ? session.heldLead : lead;
+        return new Placement(
+                session.id,
+                session.group.group.id(),
+                session.family.family.id(),
+                problem.calendar.moment(at.start),
+                at.minutes(),
+                at.facility < 0
+                        ? null
+                        : problem.facilities.get(at.facility).facility.id(),
+                leader < 0 ? null : problem.staff.get(leader).member.id(),
+                at.dose,
+                null,
+                pin(session));
+    }
+
+    private static @Nullable Pin pin(Session session) {
+        return session.pin.isNone() ? null : session.pin;
+    }
+
+    private List<String> softened() {
+        TreeSet<String> ids = new TreeSet<>();
+        problem.groups.forEach(group -> ids.addAll(group.settings.softened()));
+        return List.copyOf(ids);
+    }
+
+    private List<String> kept(List<Finding> findings) {
+        TreeSet<String> inForce = new TreeSet<>();
+        problem.groups.forEach(group -> inForce.addAll(judge.rulesInForce(group.index)));
+        findings.forEach(finding -> inForce.remove(finding.rule()));
+        return Rulebook.builtIn().rules().stream()
+                .map(Rule::id)
+                .filter(inForce::contains)
+                .toList();
+    }
+
+    private List<DayPicture> days() {
+        List<DayPicture> days = new ArrayList<>();
+        for (GroupInfo group : problem.groups) {
+            int cohort = largestCohort(group);
+            for (int day = 0; day < problem.calendar.days(); day++) {
+                DayState state = judge.day(cohort, day);
+                days.add(new DayPicture(
+                        group.group.id(),
+                        problem.calendar.date(day),
+                        matchDay(group, day),
+                        state.demand(),
+                        state.loadTenths() / 10.0,
+                        state.dayClass()));
+            }
+        }
+        return days;
+    }
+
+    private int largestCohort(GroupInfo group) {
+        return Arrays.stream(problem.cohortsOfGroup[group.index])
+                .mapToObj(problem.cohorts::get)
+                .max(Comparator.comparingInt(Cohort::heads).thenComparingInt(cohort -> -cohort.index()))
+                .orElseThrow()
+                .index();
+    }
+
+    private static @Nullable Integer matchDay(GroupInfo group, int day) {
+        for (int ahead = 0; ahead <= DAYS_AHEAD; ahead++) {
+            if (group.fixtureOn(day + ahead)) {
+                return -ahead;
+            }
+        }
+        for (int after = 1; after <= DAYS_AFTER; after++) {
+            if (group.fixtureOn(day - after)) {
+                return after;
+            }
+        }
+        return null;
+    }
+}

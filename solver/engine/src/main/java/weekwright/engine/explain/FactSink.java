@@ -1,0 +1,166 @@
+package weekwright.engine.explain;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.AimInfo;
+import weekwright.engine.problem.FacilityInfo;
+import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.Session;
+import weekwright.engine.problem.Stimulus;
+import weekwright.engine.rules.AimView;
+import weekwright.engine.rules.BookingView;
+import weekwright.engine.rules.Breach;
+import weekwright.engine.rules.GroupView;
+import weekwright.engine.rules.Judge;
+import weekwright.engine.rules.JudgedRule;
+import weekwright.engine.rules.PairView;
+import weekwright.engine.rules.PlacementView;
+import weekwright.engine.rules.Price;
+import weekwright.engine.rules.Sink;
+import weekwright.engine.rules.View;
+import weekwright.model.catalogue.Demands;
+import weekwright.model.rulebook.RuleLevel;
+
+/** Keeps every breach as a fact. */
+final class FactSink implements Sink {
+    private final Problem problem;
+    private final Judge judge;
+    private final List<Fact> facts = new ArrayList<>();
+
+    FactSink(Problem problem, Judge judge) {
+        this.problem = problem;
+        this.judge = judge;
+    }
+
+    List<Fact> facts() {
+        return facts;
+    }
+
+    @Override
+    public void breach(JudgedRule rule, View view, Breach breach, int groupHeads) {
+        boolean told = breach.isTold() || rule.level() == RuleLevel.TOLD;
+        int[] cohorts = breach.cohorts();
+        facts.add(new Fact(
+                rule,
+                told ? RuleLevel.TOLD : rule.level(),
+                told ? 0 : Price.tenths(rule, breach, groupHeads),
+                breach.heads(),
+                view.group(),
+                Arrays.stream(cohorts).boxed().toList(),
+                things(rule, view, breach, cohorts),
+                session(view),
+                facility(rule, view),
+                aim(view),
+                firstDay(view, breach),
+                lastDay(view, breach),
+                breach.detail(),
+                breach.measured(),
+                breach.limit()));
+    }
+
+    private static @Nullable Session session(View view) {
+        return view instanceof PlacementView placement ? placement.session() : null;
+    }
+
+    private @Nullable FacilityInfo facility(JudgedRule rule, View view) {
+        if (view instanceof BookingView booking) {
+            return booking.facility();
+        }
+        boolean ofPlace = rule.id().startsWith("facility-") || rule.id().equals("preferred-facility");
+        if (ofPlace && view instanceof PlacementView placement) {
+            Stimulus at = placement.at();
+            return at == null || at.facility < 0 ? null : problem.facilities.get(at.facility);
+        }
+        return null;
+    }
+
+    private static @Nullable AimInfo aim(View view) {
+        if (view instanceof AimView aim) {
+            return aim.aim();
+        }
+        return view instanceof PlacementView placement ? placement.session().aim : null;
+    }
+
+    private static int firstDay(View view, Breach breach) {
+        if (view instanceof PairView pair) {
+            return pair.first().placed() || !pair.second().placed() ? pair.first().day : pair.second().day;
+        }
+        if (view instanceof PlacementView placement) {
+            Stimulus at = placement.at();
+            return at == null ? breach.firstDay() : at.day;
+        }
+        return view instanceof BookingView booking ? booking.booking().day : breach.firstDay();
+    }
+
+    private static int lastDay(View view, Breach breach) {
+        return view instanceof GroupView || view instanceof AimView ? breach.lastDay() : firstDay(view, breach);
+    }
+
+    private List<Stimulus> things(JudgedRule rule, View view, Breach breach, int[] cohorts) {
+        if (view instanceof PairView pair) {
+            return List.of(pair.first(), pair.second());
+        }
+        if (view instanceof PlacementView placement) {
+            Stimulus at = placement.at();
+            return at == null ? List.of() : List.of(at);
+        }
+        if (view instanceof BookingView booking) {
+            return List.copyOf(booking.running());
+        }
+        if (view instanceof AimView aim) {
+            return aim.aim().sessions.get(aim.week()).stream()
+                    .map(judge::at)
+                    .filter(java.util.Objects::nonNull)
+                    .sorted(Stimulus::inOrder)
+                    .toList();
+        }
+        return cohorts.length == 0 ? List.of() : onDays(rule, (GroupView) view, breach, cohorts[0]);
+    }
+
+    /** What lies on the days that a finding is about, for the first of the cohorts concerned. */
+    private List<Stimulus> onDays(JudgedRule rule, GroupView view, Breach breach, int cohort) {
+        return switch (rule.id()) {
+            case "free-day", "speed-exposure" -> List.of();
+            case "night-rest" -> eveningAndMorning(cohort, breach.firstDay());
+            case "visits-per-day", "no-middle-day" -> between(cohort, breach, false);
+            case "load-falls-to-fixture", "free-day-place" ->
+                withFixture(view.fixture(), between(cohort, breach, false));
+            default -> between(cohort, breach, true);
+        };
+    }
+
+    private List<Stimulus> between(int cohort, Breach breach, boolean hardOnly) {
+        List<Stimulus> found = new ArrayList<>();
+        for (int day = breach.firstDay(); day <= breach.lastDay(); day++) {
+            for (Stimulus thing : judge.things(cohort, day)) {
+                if (thing.family != null && (!hardOnly || thing.demandFor(cohort) > Demands.LOW_TO)) {
+                    found.add(thing);
+                }
+            }
+        }
+        return found;
+    }
+
+    private List<Stimulus> eveningAndMorning(int cohort, int day) {
+        Stimulus last = null;
+        for (Stimulus thing : judge.things(cohort, day)) {
+            boolean later = thing.family != null && (last == null || thing.occupiedEnd > last.occupiedEnd);
+            last = later ? thing : last;
+        }
+        Stimulus first = null;
+        for (Stimulus thing : judge.things(cohort, day + 1)) {
+            boolean earlier = thing.family != null && (first == null || thing.occupiedStart < first.occupiedStart);
+            first = earlier ? thing : first;
+        }
+        return last == null || first == null ? List.of() : List.of(last, first);
+    }
+
+    private static List<Stimulus> withFixture(Stimulus fixture, List<Stimulus> others) {
+        List<Stimulus> all = new ArrayList<>();
+        all.add(fixture);
+        all.addAll(others);
+        return all.stream().distinct().toList();
+    }
+}

@@ -1,0 +1,103 @@
+package weekwright.engine.explain;
+
+import java.util.Comparator;
+import java.util.List;
+import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.Session;
+import weekwright.engine.problem.Stimulus;
+import weekwright.engine.problem.Stimulus.Kind;
+import weekwright.model.plan.Finding;
+import weekwright.model.rulebook.Rule;
+import weekwright.model.rulebook.Rulebook;
+import weekwright.model.scenario.LogEntry;
+
+/** Turns facts into findings of the plan document. */
+final class Findings {
+    /** What stands in place of a remedy: none has been looked for. */
+    static final String NOT_SOUGHT = "No remedy was looked for.";
+
+    private static final Comparator<Fact> IN_ORDER = Comparator.comparing((Fact fact) -> fact.level())
+            .thenComparing(fact -> -fact.tenths())
+            .thenComparing(Fact::firstDay)
+            .thenComparing(fact -> Rulebook.builtIn().rules().indexOf(rule(fact)))
+            .thenComparing(fact -> fact.group().index);
+
+    private final Problem problem;
+    private final Wording wording;
+
+    Findings(Problem problem) {
+        this.problem = problem;
+        wording = new Wording(problem);
+    }
+
+    /** Findings by level, dearest first. */
+    List<Finding> of(List<Fact> facts) {
+        return facts.stream().sorted(IN_ORDER).map(this::finding).toList();
+    }
+
+    private static Rule rule(Fact fact) {
+        return Rulebook.builtIn().rule(fact.rule().id());
+    }
+
+    private Finding finding(Fact fact) {
+        Rule rule = rule(fact);
+        int week = Math.floorDiv(fact.firstDay(), 7);
+        boolean inPlan = fact.firstDay() >= 0 && fact.firstDay() < problem.calendar.days();
+        boolean oneDay = fact.firstDay() == fact.lastDay();
+        return new Finding(
+                rule.id(),
+                rule.title(),
+                fact.level(),
+                fact.tenths() / 10.0,
+                fact.heads(),
+                List.of(fact.group().group.id()),
+                Athletes.named(problem, fact),
+                ids(fact, Kind.PLACEMENT),
+                ids(fact, Kind.FIXTURE),
+                ids(fact, Kind.COMMITMENT),
+                ids(fact, Kind.HISTORY),
+                fact.facility() == null ? null : fact.facility().facility.id(),
+                null,
+                inPlan ? problem.calendar.date(7 * week) : null,
+                oneDay ? problem.calendar.date(fact.firstDay()) : null,
+                inUnit(rule, fact.measured()),
+                inUnit(rule, fact.limit()),
+                rule.unit(),
+                wording.text(fact),
+                null,
+                NOT_SOUGHT);
+    }
+
+    private List<String> ids(Fact fact, Kind kind) {
+        List<String> ids = fact.things().stream()
+                .filter(thing -> thing.kind == kind)
+                .map(this::id)
+                .toList();
+        Session session = fact.session();
+        boolean unplaced = kind == Kind.PLACEMENT && ids.isEmpty() && session != null;
+        return unplaced ? List.of(java.util.Objects.requireNonNull(session).id) : ids;
+    }
+
+    private String id(Stimulus thing) {
+        return switch (thing.kind) {
+            case PLACEMENT -> problem.sessions.get(thing.index).id;
+            case FIXTURE -> problem.scenario.fixtures().get(thing.index).id();
+            case COMMITMENT -> problem.scenario.commitments().get(thing.index).id();
+            case HISTORY -> historyId(problem.scenario.history().get(thing.index));
+        };
+    }
+
+    private static String historyId(LogEntry entry) {
+        return entry.id() == null ? entry.group() + "/" + entry.family() + "/" + entry.start() : entry.id();
+    }
+
+    /** A judge counts in minutes, tenths or ones; the document in the rule's unit. */
+    private static double inUnit(Rule rule, int value) {
+        double factor = switch (rule.unit()) {
+            case "h" -> 60;
+            case "AU", "points of demand" -> 10;
+            default -> 1;
+        };
+        return Math.round(value / factor * 100) / 100.0;
+    }
+}

@@ -1,0 +1,202 @@
+package weekwright.engine.explain;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.AimInfo;
+import weekwright.engine.problem.Cost;
+import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.Session;
+import weekwright.engine.problem.Stimulus;
+import weekwright.engine.rules.Judge;
+import weekwright.engine.rules.Sink;
+import weekwright.model.plan.Blocker;
+import weekwright.model.plan.CheapestOption;
+import weekwright.model.plan.LeftOut;
+import weekwright.model.plan.Pin;
+import weekwright.model.rulebook.RuleLevel;
+import weekwright.model.rulebook.Rulebook;
+import weekwright.model.scenario.Dose;
+import weekwright.model.scenario.Priority;
+
+/** Sessions that are wanted and not placed: every option of each is tried, and what stands in the way is counted. */
+final class LeftOuts {
+    private final Problem problem;
+    private final Judge judge;
+    private final Names names;
+
+    LeftOuts(Problem problem, Judge judge) {
+        this.problem = problem;
+        this.judge = judge;
+        names = new Names(problem);
+    }
+
+    List<LeftOut> all() {
+        List<LeftOut> all = new ArrayList<>();
+        for (AimInfo aim : problem.aims) {
+            for (int week = 0; week < problem.calendar.weeks(); week++) {
+                addMissing(aim, week, all);
+            }
+        }
+        return all;
+    }
+
+    private void addMissing(AimInfo aim, int week, List<LeftOut> all) {
+        List<Session> sessions = aim.sessions.get(week);
+        int counted = aim.commitments[week];
+        int forLeast = counted;
+        for (Session session : sessions) {
+            Stimulus at = judge.at(session);
+            boolean counts = at != null && (aim.aim.microCounts() || at.dose != Dose.MICRO);
+            counted += at == null ? 0 : 1;
+            forLeast += counts ? 1 : 0;
+        }
+        int owed = Math.max(0, aim.least(week) - forLeast);
+        int wanted = Math.max(owed, aim.target(week) - counted);
+        int told = 0;
+        for (Session session : sessions) {
+            boolean missing = judge.at(session) == null && (told < wanted || session.pin.out());
+            if (missing) {
+                all.add(leftOut(session, told < owed));
+                told++;
+            }
+        }
+    }
+
+    private LeftOut leftOut(Session session, boolean owed) {
+        AimInfo aim = java.util.Objects.requireNonNull(session.aim);
+        Priority priority = aim.aim.priority();
+        boolean least = owed && priority != Priority.SPARE;
+        RuleLevel level = !least ? RuleLevel.WANT : priority == Priority.KEY ? RuleLevel.KEY : RuleLevel.MAIN;
+        Survey survey = survey(session);
+        Pin pin = session.pin.isNone() ? null : session.pin;
+        return new LeftOut(
+                session.id,
+                owed ? "least" : "target",
+                level,
+                least ? 1 : points(aim),
+                pin,
+                survey.options,
+                survey.blockers(),
+                survey.cheapest,
+                text(session, survey));
+    }
+
+    private static double points(AimInfo aim) {
+        String name = switch (aim.aim.priority()) {
+            case KEY -> "keyPoints";
+            case MAIN -> "mainPoints";
+            case SPARE -> "sparePoints";
+        };
+        return aim.group.settings.number("aim-target", name);
+    }
+
+    /** What was found on trying every option of a session. */
+    private static final class Survey {
+        final Map<String, int[]> byRule = new LinkedHashMap<>();
+        int options;
+        int free;
+
+        @Nullable
+        CheapestOption cheapest;
+
+        @Nullable
+        Cost change;
+
+        List<Blocker> blockers() {
+            return byRule.entrySet().stream()
+                    .map(entry -> new Blocker(entry.getKey(), entry.getValue()[0], entry.getValue()[1]))
+                    .sorted(Comparator.comparingInt((Blocker blocker) -> -blocker.options())
+                            .thenComparing(Blocker::rule))
+                    .toList();
+        }
+    }
+
+    private Survey survey(Session session) {
+        Survey survey = new Survey();
+        Cost before = judge.total().copy();
+        judge.keep();
+        for (Stimulus option : problem.thinkable(session)) {
+            survey.options++;
+            Map<String, Integer> broken = newMusts(session, option);
+            broken.keySet().forEach(rule -> {
+                int[] counts = survey.byRule.computeIfAbsent(rule, id -> new int[2]);
+                counts[0]++;
+                counts[1] += broken.size() == 1 ? 1 : 0;
+            });
+            survey.free += broken.isEmpty() ? 1 : 0;
+            Cost change = judge.total().copy();
+            change.subtract(before);
+            if (survey.change == null || change.compareLevels(survey.change) < 0) {
+                survey.change = change;
+                survey.cheapest = cheapest(option, change);
+            }
+            judge.revert();
+        }
+        return survey;
+    }
+
+    /** Must rules that are broken more often with the option than without it; the judge is left with it. */
+    private Map<String, Integer> newMusts(Session session, Stimulus option) {
+        Map<String, Integer> without = new LinkedHashMap<>();
+        judge.explainAround(session, option, counting(without));
+        judge.move(session, option);
+        judge.settle();
+        Map<String, Integer> with = new LinkedHashMap<>();
+        judge.explainAround(session, option, counting(with));
+        with.entrySet().removeIf(entry -> entry.getValue() <= without.getOrDefault(entry.getKey(), 0));
+        return with;
+    }
+
+    private static Sink counting(Map<String, Integer> musts) {
+        return (rule, view, breach, heads) -> {
+            if (rule.level() == RuleLevel.MUST && !breach.isTold()) {
+                musts.merge(rule.id(), 1, Integer::sum);
+            }
+        };
+    }
+
+    private CheapestOption cheapest(Stimulus option, Cost change) {
+        String facility = option.facility < 0
+                ? null
+                : problem.facilities.get(option.facility).facility.id();
+        return new CheapestOption(problem.calendar.moment(option.start), facility, option.dose, change.totals());
+    }
+
+    private String text(Session session, Survey survey) {
+        String what = session.family.family.label() + " in " + names.week(7 * session.week);
+        if (session.pin.out()) {
+            return what + " is held out.";
+        }
+        if (survey.options == 0) {
+            return what + " is left out: no place of the kind it needs lies in the free time of "
+                    + session.group.group.label() + ".";
+        }
+        String tried = what + " is left out: of " + Names.count(survey.options, "option") + " ";
+        if (survey.free == 0) {
+            return tried + "none is free. What stands in the way: " + blockers(survey) + ".";
+        }
+        boolean worthIt = survey.change != null && survey.change.compareLevels(new Cost()) < 0;
+        return tried + survey.free + (survey.free == 1 ? " breaks" : " break") + " nothing that must hold; "
+                + (worthIt
+                        ? "the best of them, " + best(survey) + ", would make the plan better."
+                        : "but even the best of them, " + best(survey) + ", costs more than it brings.");
+    }
+
+    private static String best(Survey survey) {
+        CheapestOption best = java.util.Objects.requireNonNull(survey.cheapest);
+        return Names.moment(best.start());
+    }
+
+    private static String blockers(Survey survey) {
+        List<String> words = survey.blockers().stream()
+                .limit(3)
+                .map(blocker -> Rulebook.builtIn().rule(blocker.rule()).title() + " (" + blocker.options()
+                        + (blocker.alone() > 0 ? ", " + blocker.alone() + " by itself" : "") + ")")
+                .toList();
+        return String.join("; ", words);
+    }
+}

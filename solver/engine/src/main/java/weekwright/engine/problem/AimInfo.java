@@ -1,0 +1,59 @@
+package weekwright.engine.problem;
+
+import java.util.List;
+import weekwright.model.scenario.Aim;
+import weekwright.model.scenario.Dose;
+import weekwright.model.scenario.PerWeek;
+
+/** An aim of a group, with the sessions that serve it by week. */
+public final class AimInfo {
+    public final int index;
+    public final GroupInfo group;
+    public final Aim aim;
+    public final FamilyInfo family;
+    /** The largest dose that the aim allows. */
+    public final Dose fullest;
+    /** Sessions by week; those beyond {@code most} come only from plans written by hand. */
+    public final List<List<Session>> sessions;
+    /** Commitments of the family, by week. */
+    public final int[] commitments;
+
+    private final Calendar calendar;
+
+    AimInfo(int index, GroupInfo group, Aim aim, FamilyInfo family, Calendar calendar) {
+        this.index = index;
+        this.group = group;
+        this.aim = aim;
+        this.family = family;
+        this.calendar = calendar;
+        fullest = aim.doses().stream().min(Dose::compareTo).orElse(Dose.FULL);
+        sessions = java.util.stream.IntStream.range(0, calendar.weeks())
+                .<List<Session>>mapToObj(week -> new java.util.ArrayList<>())
+                .toList();
+        commitments = new int[calendar.weeks()];
+    }
+
+    /** The fewest owed in a week. */
+    public int least(int week) {
+        return shortened(aim.perWeek(), calendar.daysIn(week)).least();
+    }
+
+    /** The number wanted in a week. */
+    public int target(int week) {
+        return shortened(aim.perWeek(), calendar.daysIn(week)).target();
+    }
+
+    /** The most allowed in a week. */
+    public int most(int week) {
+        return shortened(aim.perWeek(), calendar.daysIn(week)).most();
+    }
+
+    /** Weekly numbers in a week of fewer days: least rounded down, target half up, most up. */
+    public static PerWeek shortened(PerWeek perWeek, int days) {
+        if (days == 7) {
+            return perWeek;
+        }
+        return new PerWeek(
+                perWeek.least() * days / 7, (2 * perWeek.target() * days + 7) / 14, (perWeek.most() * days + 6) / 7);
+    }
+}

@@ -1,0 +1,94 @@
+package weekwright.engine.problem;
+
+import weekwright.model.plan.Totals;
+
+/**
+ * What is broken, by level, in whole tenths, and the same as one weighted sum for the search. Mutable: the inner loop adds
+ * to it and takes away from it.
+ */
+public final class Cost {
+    public long must;
+    public long key;
+    public long main;
+    public long want;
+    /** Weighted sum of must breaches, with their amounts. */
+    public long mustSlope;
+    /** Weighted sum of all other breaches. */
+    public long restSlope;
+
+    /** Sets all to nothing. */
+    public void clear() {
+        must = 0;
+        key = 0;
+        main = 0;
+        want = 0;
+        mustSlope = 0;
+        restSlope = 0;
+    }
+
+    /** Adds another cost. */
+    public void add(Cost other) {
+        must += other.must;
+        key += other.key;
+        main += other.main;
+        want += other.want;
+        mustSlope += other.mustSlope;
+        restSlope += other.restSlope;
+    }
+
+    /** Takes another cost away. */
+    public void subtract(Cost other) {
+        must -= other.must;
+        key -= other.key;
+        main -= other.main;
+        want -= other.want;
+        mustSlope -= other.mustSlope;
+        restSlope -= other.restSlope;
+    }
+
+    /** Takes over another cost. */
+    public void set(Cost other) {
+        must = other.must;
+        key = other.key;
+        main = other.main;
+        want = other.want;
+        mustSlope = other.mustSlope;
+        restSlope = other.restSlope;
+    }
+
+    /** A copy. */
+    public Cost copy() {
+        Cost copy = new Cost();
+        copy.set(this);
+        return copy;
+    }
+
+    /** Compares in the order must, key, main, want; negative when this one is better. */
+    public int compareLevels(Cost other) {
+        if (must != other.must) {
+            return Long.compare(must, other.must);
+        }
+        if (key != other.key) {
+            return Long.compare(key, other.key);
+        }
+        if (main != other.main) {
+            return Long.compare(main, other.main);
+        }
+        return Long.compare(want, other.want);
+    }
+
+    /** The sums as totals of the plan document. */
+    public Totals totals() {
+        return new Totals(must / 10.0, key / 10.0, main / 10.0, want / 10.0);
+    }
+
+    /** Whether nothing is broken at any level. */
+    public boolean clean() {
+        return must == 0 && key == 0 && main == 0 && want == 0;
+    }
+
+    /** Whether the sums and the slopes are equal. */
+    public boolean same(Cost other) {
+        return compareLevels(other) == 0 && mustSlope == other.mustSlope && restSlope == other.restSlope;
+    }
+}

@@ -1,0 +1,94 @@
+package weekwright.engine.problem;
+
+import org.jspecify.annotations.Nullable;
+import weekwright.model.catalogue.DayClass;
+import weekwright.model.catalogue.Demands;
+import weekwright.model.catalogue.Family;
+import weekwright.model.catalogue.Hours;
+import weekwright.model.catalogue.Role;
+import weekwright.model.scenario.Dose;
+import weekwright.model.scenario.Pathway;
+
+/** A session family with its hours in minutes and its pathways as bits, ready for the inner loop. */
+public final class FamilyInfo {
+    /** No order within a day. */
+    public static final int NO_ORDER = -1;
+
+    /** Where the family stands in the catalogue. */
+    public final int index;
+
+    public final Family family;
+    /** Pathways met at high intensity, one bit each by {@link Pathway#ordinal}. */
+    public final int high;
+    /** Pathways met at all. */
+    public final int any;
+
+    public final int againMust;
+    public final int againWant;
+    public final int crossMust;
+    public final int order;
+    public final boolean sprint;
+    public final boolean lift;
+    public final boolean upperOnly;
+    public final boolean recovery;
+    public final boolean practice;
+    public final boolean primer;
+    public final boolean fixture;
+    /** Of a fixture family, the hours asked after it. */
+    public final AfterHours after;
+
+    private final DayClass classed;
+    private final DayClass classedInStrengthGroups;
+
+    FamilyInfo(int index, Family family) {
+        this.index = index;
+        this.family = family;
+        high = bits(family, true);
+        any = bits(family, false);
+        againMust = must(family.againHours());
+        againWant = want(family.againHours());
+        crossMust = must(family.crossHours());
+        order = family.order() == null ? NO_ORDER : family.order();
+        sprint = family.sprint();
+        lift = family.lift();
+        upperOnly = family.upperBodyOnly();
+        recovery = family.role() == Role.RECOVERY;
+        practice = family.role() == Role.PRACTICE;
+        primer = family.role() == Role.PRIMER;
+        fixture = family.role() == Role.FIXTURE;
+        after = new AfterHours(family);
+        classed = Demands.classOf(family, false);
+        classedInStrengthGroups = Demands.classOf(family, true);
+    }
+
+    /** Minutes of the fewest hours allowed. */
+    public static int must(@Nullable Hours hours) {
+        return hours == null ? 0 : (int) Math.round(hours.must() * 60);
+    }
+
+    /** Minutes of the hours wanted; 0 where none are. */
+    public static int want(@Nullable Hours hours) {
+        return hours == null || hours.want() == null ? 0 : (int) Math.round(hours.want() * 60);
+    }
+
+    /** Hours to a fixture that hold for a dose. */
+    public @Nullable Hours beforeFixture(Dose dose) {
+        Hours micro = family.beforeFixtureMicroHours();
+        return dose == Dose.MICRO && micro != null ? micro : family.beforeFixtureHours();
+    }
+
+    /** High, low or between, by the edges of day demand at full dose. */
+    public DayClass classIn(GroupInfo group) {
+        return group.strength() ? classedInStrengthGroups : classed;
+    }
+
+    private static int bits(Family family, boolean highOnly) {
+        int bits = 0;
+        for (Pathway pathway : Pathway.values()) {
+            if (highOnly ? family.high(pathway) : family.pathways().containsKey(pathway)) {
+                bits |= 1 << pathway.ordinal();
+            }
+        }
+        return bits;
+    }
+}

@@ -1,0 +1,71 @@
+package weekwright.engine.problem;
+
+import org.jspecify.annotations.Nullable;
+import weekwright.model.rulebook.RuleSettings;
+import weekwright.model.scenario.Group;
+import weekwright.model.scenario.GroupKind;
+import weekwright.model.scenario.Level;
+import weekwright.model.scenario.PerWeek;
+import weekwright.model.scenario.Phase;
+
+/** A group with its free time as spans and the rules that hold for it. */
+public final class GroupInfo {
+    public final int index;
+    public final Group group;
+    /** People in the group. */
+    public final int heads;
+
+    public final Spans windows;
+    public final Spans away;
+    public final RuleSettings settings;
+    /** Days on which the group has a fixture, offset by {@link Problem#EDGE}. */
+    final boolean[] fixtureDays;
+
+    GroupInfo(int index, Group group, int heads, Calendar calendar, RuleSettings settings) {
+        this.index = index;
+        this.group = group;
+        this.heads = heads;
+        this.settings = settings;
+        windows = calendar.spans(group.windows());
+        away = calendar.awaySpans(group.away());
+        fixtureDays = new boolean[calendar.days() + 2 * Problem.EDGE];
+    }
+
+    /** Whether strength is the group's sport, so that upper-body work counts in full. */
+    public boolean strength() {
+        return group.kind() == GroupKind.STRENGTH;
+    }
+
+    /** Whether sprinting or strength is the group's sport. */
+    public boolean sprintOrStrength() {
+        return strength() || group.kind() == GroupKind.SPRINT;
+    }
+
+    /** Whether the group trains for sprinting or is off season, when middle days cost double. */
+    public boolean keepsDaysApart() {
+        return group.kind() == GroupKind.SPRINT || group.phase() == Phase.OFF_SEASON;
+    }
+
+    /** Whether its athletes are novices. */
+    public boolean novice() {
+        return group.level() == Level.NOVICE;
+    }
+
+    /** High days a week, or null where the coach sets none. */
+    public @Nullable PerWeek highDays() {
+        return group.highDays();
+    }
+
+    /** Whether the group has a fixture on a day, {@value Problem#EDGE} days before and after the plan included. */
+    public boolean fixtureOn(int day) {
+        int at = day + Problem.EDGE;
+        return at >= 0 && at < fixtureDays.length && fixtureDays[at];
+    }
+
+    /** Minutes of a span that lie outside the group's windows or inside its absences. */
+    public int outside(int from, int to) {
+        int blocked = to - from - windows.inside(from, to);
+        int gone = away.inside(from, to);
+        return Math.min(to - from, blocked + gone);
+    }
+}

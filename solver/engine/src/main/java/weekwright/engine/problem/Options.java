@@ -1,0 +1,220 @@
+package weekwright.engine.problem;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.Stimulus.Kind;
+import weekwright.model.catalogue.Demands;
+import weekwright.model.plan.Placement;
+import weekwright.model.scenario.Aim;
+import weekwright.model.scenario.Dose;
+import weekwright.model.scenario.Share;
+
+/**
+ * Finds where a session may lie: starts on the grid, times facilities of the right kind, times doses, in the group's
+ * windows and the facility's hours. A pin narrows them; where the session stands now is always among them.
+ */
+final class Options {
+    /** Minutes of the coarse grid on which a search begins. */
+    static final int COARSE_GRID = 30;
+
+    private final ProblemBuilder problem;
+    private final Map<Integer, List<Integer>> gridStarts = new HashMap<>();
+
+    Options(ProblemBuilder problem) {
+        this.problem = problem;
+    }
+
+    Session of(SessionDraft draft) {
+        Placement placement = draft.placement;
+        Stimulus now = placement == null ? null : standing(draft, placement);
+        List<Stimulus> found = new ArrayList<>();
+        if (!draft.pin.out()) {
+            addAll(draft, now, found);
+        }
+        if (now != null) {
+            draft.before = addOnce(found, now);
+        }
+        Stimulus[] options = found.toArray(Stimulus[]::new);
+        Stimulus[] coarse = found.stream()
+                .filter(option ->
+                        option == draft.before || problem.calendar.clockMinutes(option.start) % COARSE_GRID == 0)
+                .toArray(Stimulus[]::new);
+        return new Session(draft, options, coarse.length == 0 ? options : coarse);
+    }
+
+    /** All starts, places of the right kind and doses in the group's free time, open or not; pins are ignored. */
+    List<Stimulus> thinkable(Session session) {
+        SessionDraft draft = new SessionDraft(
+                session.index,
+                session.id,
+                session.group,
+                session.family,
+                session.aim,
+                session.week,
+                weekwright.model.plan.Pin.NONE,
+                null);
+        draft.openOnly = false;
+        List<Stimulus> found = new ArrayList<>();
+        addAll(draft, null, found);
+        return found;
+    }
+
+    private void addAll(SessionDraft draft, @Nullable Stimulus now, List<Stimulus> found) {
+        int firstDay = 7 * draft.week;
+        for (int day = firstDay; day < firstDay + problem.calendar.daysIn(draft.week); day++) {
+            if (draft.pin.notDays().contains(problem.calendar.date(day))) {
+                continue;
+            }
+            for (int start : gridStarts.computeIfAbsent(
+                    day, d -> problem.calendar.gridStarts(d, problem.scenario.gridMinutes()))) {
+                for (Dose dose : doses(draft)) {
+                    addPlaces(draft, now, found, day, start, dose);
+                }
+            }
+        }
+    }
+
+    private void addPlaces(
+            SessionDraft draft, @Nullable Stimulus now, List<Stimulus> found, int day, int start, Dose dose) {
+        int end = start + minutes(draft, dose);
+        if (draft.group.outside(start, end) > 0) {
+            return;
+        }
+        for (int facility : facilities(draft)) {
+            boolean shut = draft.openOnly
+                    && facility >= 0
+                    && problem.facilities.get(facility).shut(start, end) > 0;
+            if (!shut && allowedByPin(draft, now, day, start, facility, dose)) {
+                found.add(stimulus(draft, start, end, day, facility, dose, draft.openOnly ? found.size() : -1));
+            }
+        }
+    }
+
+    private static boolean allowedByPin(
+            SessionDraft draft, @Nullable Stimulus now, int day, int start, int facility, Dose dose) {
+        return now == null
+                || ((!draft.pin.start() || now.start == start)
+                        && (!draft.pin.day() || now.day == day)
+                        && (!draft.pin.facility() || now.facility == facility)
+                        && (!draft.pin.dose() || now.dose == dose));
+    }
+
+    private static List<Dose> doses(SessionDraft draft) {
+        if (draft.aim != null) {
+            return draft.aim.aim.doses().stream().sorted().distinct().toList();
+        }
+        return List.of(draft.placement == null ? Dose.FULL : draft.placement.dose());
+    }
+
+    /** Facilities of the right kind; a family that may be anywhere uses none unless the coach prefers one. */
+    private List<Integer> facilities(SessionDraft draft) {
+        List<Integer> found = new ArrayList<>();
+        Aim aim = draft.aim == null ? null : draft.aim.aim;
+        List<String> preferred =
+                aim == null || aim.prefer() == null ? List.of() : aim.prefer().facilities();
+        boolean anywhere = draft.family.family.facility().isEmpty();
+        if (anywhere) {
+            found.add(Stimulus.NOWHERE);
+        }
+        for (FacilityInfo facility : problem.facilities) {
+            boolean wanted = !anywhere || preferred.contains(facility.facility.id());
+            if (wanted && facility.offers(draft.family.family) && facility.straightEnough(draft.family.family)) {
+                found.add(facility.index);
+            }
+        }
+        return found;
+    }
+
+    private int minutes(SessionDraft draft, Dose dose) {
+        Aim aim = draft.aim == null ? null : draft.aim.aim;
+        return Demands.wholeMinutes(
+                draft.family.family,
+                aim == null ? null : aim.minutes(),
+                dose,
+                aim == null ? 1.0 : aim.weekFactor(draft.week));
+    }
+
+    private Stimulus standing(SessionDraft draft, Placement placement) {
+        int start = problem.calendar.minute(placement.start());
+        Integer given = placement.minutes();
+        int end = start + (given == null ? minutes(draft, placement.dose()) : given);
+        int day = problem.calendar.day(placement.start().date());
+        return stimulus(draft, start, end, day, problem.facility(placement.facility()), placement.dose(), -1);
+    }
+
+    private Stimulus addOnce(List<Stimulus> found, Stimulus now) {
+        for (Stimulus option : found) {
+            if (option.start == now.start
+                    && option.end == now.end
+                    && option.facility == now.facility
+                    && option.dose == now.dose) {
+                return option;
+            }
+        }
+        StimulusDraft copy = new StimulusDraft(now.kind, now.index).at(now.start, now.end, problem.calendar);
+        fill(copy, now.group, now.family, now.facility, now.dose, found.size(), now.learning);
+        copy.cohorts = now.cohorts;
+        Stimulus added = copy.done();
+        found.add(added);
+        return added;
+    }
+
+    private Stimulus stimulus(SessionDraft draft, int start, int end, int day, int facility, Dose dose, int option) {
+        StimulusDraft stimulus = new StimulusDraft(Kind.PLACEMENT, draft.index).at(start, end, problem.calendar);
+        boolean learning = draft.aim != null && draft.aim.aim.learning();
+        fill(stimulus, draft.group.index, draft.family, facility, dose, option, learning);
+        int[] cohorts = takingPart(draft, start);
+        stimulus.cohorts = problem.people.allowed(cohorts, draft.family, dose, problem.calendar.date(day));
+        return stimulus.done();
+    }
+
+    private void fill(
+            StimulusDraft stimulus,
+            int group,
+            @Nullable FamilyInfo family,
+            int facility,
+            Dose dose,
+            int option,
+            boolean learning) {
+        FamilyInfo of = java.util.Objects.requireNonNull(family);
+        int minutes = stimulus.end - stimulus.start;
+        stimulus.group = group;
+        stimulus.family = of;
+        stimulus.facility = facility;
+        stimulus.dose = dose;
+        stimulus.option = option;
+        stimulus.learning = learning;
+        stimulus.warmUp = Math.min(of.family.warmUpMinutes(), minutes);
+        stimulus.rpeTenths = (int) Math.round(of.family.rpe() * 10);
+        stimulus.load = stimulus.rpeTenths * minutes;
+        stimulus.demand =
+                Demands.sessionDemand(of.family, dose, problem.groups.get(group).strength());
+    }
+
+    private int[] takingPart(SessionDraft draft, int start) {
+        int[] all = problem.people.of(List.of(draft.group.index));
+        Share whom = draft.aim == null ? Share.ALL : draft.aim.aim.whom();
+        if (whom == Share.ALL) {
+            return all;
+        }
+        Stimulus latest = null;
+        for (Stimulus fixture : problem.fixed) {
+            boolean ours = fixture.isFixture() && fixture.start < start && sharesGroup(fixture, all);
+            if (ours && (latest == null || fixture.start > latest.start)) {
+                latest = fixture;
+            }
+        }
+        Stimulus fixture = latest;
+        boolean players = whom == Share.PLAYED;
+        return java.util.Arrays.stream(all)
+                .filter(cohort -> (fixture == null || fixture.playedBy(cohort)) == players)
+                .toArray();
+    }
+
+    private static boolean sharesGroup(Stimulus fixture, int[] cohorts) {
+        return java.util.Arrays.stream(cohorts).allMatch(fixture::has);
+    }
+}

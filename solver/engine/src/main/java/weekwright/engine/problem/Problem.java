@@ -1,0 +1,183 @@
+package weekwright.engine.problem;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import weekwright.model.scenario.Scenario;
+
+/** All that the judge and the search need to know, in lists whose order is that of the documents. */
+public final class Problem {
+    /** Days before and after the plan on which things are known: history and later fixtures. */
+    public static final int EDGE = Scenario.EDGE_DAYS + 4;
+
+    private static final Stimulus[] NOTHING = {};
+
+    public final Scenario scenario;
+    public final Calendar calendar;
+    public final List<GroupInfo> groups;
+    public final List<Cohort> cohorts;
+    public final List<FacilityInfo> facilities;
+    public final List<StaffInfo> staff;
+    public final List<AimInfo> aims;
+    public final List<Session> sessions;
+    /** Commitments, fixtures and history, in order of time. */
+    public final List<Stimulus> fixed;
+    /** Fixtures to come and in the history, in order of time. */
+    public final List<Stimulus> fixtures;
+    /** Cohorts of a group, in order. */
+    public final int[][] cohortsOfGroup;
+    /** Cohorts whose main group it is, in order. */
+    public final int[][] cohortsOfMainGroup;
+    /** Groups that share people with a group, itself included. */
+    public final int[][] related;
+    /** What a plan is to stay close to, or null. */
+    public final @Nullable StayClose stayClose;
+
+    /** The family whose hours hold after a short appearance in a fixture: acceleration. */
+    public final FamilyInfo shortAppearance;
+
+    private final Options options;
+    private final boolean[][] mayLead;
+    private final boolean[][] longTravel;
+    private final int[][] transferMinutes;
+    private final Stimulus[][][] fixedByCohortDay;
+
+    Problem(ProblemBuilder builder) {
+        scenario = builder.scenario;
+        calendar = builder.calendar;
+        groups = List.copyOf(builder.groups);
+        cohorts = List.copyOf(builder.people.cohorts);
+        facilities = List.copyOf(builder.facilities);
+        staff = List.copyOf(builder.staff);
+        aims = List.copyOf(builder.aims);
+        sessions = List.copyOf(builder.sessions);
+        fixed = builder.fixed.stream().sorted(Stimulus::inOrder).toList();
+        fixtures = fixed.stream().filter(Stimulus::isFixture).toList();
+        stayClose = builder.stayClose;
+        options = new Options(builder);
+        mayLead = new boolean[staff.size()][sessions.size()];
+        for (StaffInfo member : staff) {
+            sessions.forEach(
+                    session -> mayLead[member.index][session.index] = member.member.leads(session.family.family.id()));
+        }
+        transferMinutes = builder.transferMinutes();
+        shortAppearance = builder.family("acceleration");
+        cohortsOfGroup = new int[groups.size()][];
+        cohortsOfMainGroup = new int[groups.size()][];
+        related = new int[groups.size()][];
+        for (GroupInfo group : groups) {
+            int at = group.index;
+            cohortsOfGroup[at] = builder.people.of(List.of(at));
+            cohortsOfMainGroup[at] = cohorts.stream()
+                    .filter(cohort -> cohort.mainGroup() == at)
+                    .mapToInt(Cohort::index)
+                    .toArray();
+            related[at] = cohorts.stream()
+                    .filter(cohort -> cohort.groups().contains(at))
+                    .flatMapToInt(cohort -> cohort.groups().stream().mapToInt(Integer::intValue))
+                    .distinct()
+                    .sorted()
+                    .toArray();
+        }
+        longTravel = longTravel();
+        fixedByCohortDay = new Stimulus[cohorts.size()][calendar.days() + 2 * EDGE][];
+        for (Cohort cohort : cohorts) {
+            for (int day = -EDGE; day < calendar.days() + EDGE; day++) {
+                fixedByCohortDay[cohort.index()][day + EDGE] = fixedOn(cohort.index(), day);
+            }
+        }
+    }
+
+    private boolean[][] longTravel() {
+        boolean[][] days = new boolean[cohorts.size()][calendar.days() + 2 * EDGE];
+        for (Stimulus fixture : fixtures) {
+            int warmUp = fixture.family == null ? 0 : fixture.family.family.warmUpMinutes();
+            noteTravel(days, fixture, fixture.occupiedStart, fixture.start - warmUp);
+            noteTravel(days, fixture, fixture.end, fixture.occupiedEnd);
+        }
+        return days;
+    }
+
+    private void noteTravel(boolean[][] days, Stimulus fixture, int from, int to) {
+        for (int day = calendar.dayOf(from); day <= calendar.dayOf(to - 1); day++) {
+            for (int cohort : fixture.cohorts) {
+                int at = day + EDGE;
+                if (to - from > longTravelMinutes(cohort) && at >= 0 && at < days[cohort].length) {
+                    days[cohort][at] = true;
+                }
+            }
+        }
+    }
+
+    private int longTravelMinutes(int cohort) {
+        return (int) groups.get(cohorts.get(cohort).mainGroup()).settings.number("free-day", "travelMinutes");
+    }
+
+    /** Whether a leg of travel too long for a free day touches a cohort's day. */
+    public boolean longTravel(int cohort, int day) {
+        int at = day + EDGE;
+        return at >= 0 && at < longTravel[cohort].length && longTravel[cohort][at];
+    }
+
+    /** Groups that a booking brings to a facility: one a session, a commitment's own number, none for single athletes. */
+    public int groupsIn(Stimulus booking) {
+        return booking.kind == Stimulus.Kind.COMMITMENT
+                ? scenario.commitments().get(booking.index).groups().size()
+                : 1;
+    }
+
+    /** People that a booking brings to a facility. */
+    public int bookedHeads(Stimulus booking) {
+        if (booking.kind == Stimulus.Kind.COMMITMENT) {
+            List<String> ids = scenario.commitments().get(booking.index).groups();
+            return ids.isEmpty()
+                    ? scenario.commitments().get(booking.index).athletes().size()
+                    : groups.stream()
+                            .filter(group -> ids.contains(group.group.id()))
+                            .mapToInt(group -> group.heads)
+                            .sum();
+        }
+        AimInfo aim = sessions.get(booking.index).aim;
+        boolean all = aim == null || aim.aim.whom() == weekwright.model.scenario.Share.ALL;
+        return all ? groups.get(booking.group).heads : heads(booking.cohorts);
+    }
+
+    private Stimulus[] fixedOn(int cohort, int day) {
+        Stimulus[] found = fixed.stream()
+                .filter(stimulus -> stimulus.day == day && stimulus.has(cohort))
+                .toArray(Stimulus[]::new);
+        return found.length == 0 ? NOTHING : found;
+    }
+
+    /** What is fixed for a cohort on a day, in order of start. */
+    public Stimulus[] fixed(int cohort, int day) {
+        int at = day + EDGE;
+        return at < 0 || at >= fixedByCohortDay[cohort].length ? NOTHING : fixedByCohortDay[cohort][at];
+    }
+
+    /** Minutes that people need between two places; 0 where one of them is nowhere in particular. */
+    public int transferMinutes(int from, int to) {
+        return from < 0 || to < 0 ? 0 : transferMinutes[from][to];
+    }
+
+    /**
+     * Everywhere a session could lie by its group's free time and the kind of place it needs, whether the place is open or
+     * not: what a coach would look through to see what stands in the way.
+     */
+    public List<Stimulus> thinkable(Session session) {
+        return options.thinkable(session);
+    }
+
+    /** Whether a staff member may lead a session. */
+    public boolean mayLead(int member, int session) {
+        return mayLead[member][session];
+    }
+
+    /** Heads of some cohorts. */
+    public int heads(int[] some) {
+        int heads = 0;
+        for (int cohort : some) {
+            heads += cohorts.get(cohort).heads();
+        }
+        return heads;
+    }
+}

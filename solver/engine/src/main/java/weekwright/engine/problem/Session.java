@@ -1,0 +1,42 @@
+package weekwright.engine.problem;
+
+import org.jspecify.annotations.Nullable;
+import weekwright.model.plan.Pin;
+
+/** A session that may be placed: one of an aim in a week, or an extra one that a plan written by hand brings. */
+public final class Session {
+    public final int index;
+    public final String id;
+    public final GroupInfo group;
+    public final FamilyInfo family;
+    /** The aim it serves, or null for an extra one. */
+    public final @Nullable AimInfo aim;
+
+    public final int week;
+    public final Pin pin;
+    /** Whether it must stay placed: held by a pin, or extra. */
+    public final boolean stays;
+    /** Where it stood in the plan that was read, or null. */
+    public final @Nullable Stimulus before;
+    /** Staff member who is to lead it whatever happens, or -1. */
+    public final int heldLead;
+    /** Everywhere it may lie without breaking what never changes, and where it stood before. */
+    public final Stimulus[] options;
+    /** The options on a coarse grid, for the search. */
+    public final Stimulus[] coarse;
+
+    Session(SessionDraft draft, Stimulus[] options, Stimulus[] coarse) {
+        index = draft.index;
+        id = draft.id;
+        group = draft.group;
+        family = draft.family;
+        aim = draft.aim;
+        week = draft.week;
+        pin = draft.pin;
+        stays = draft.stays;
+        before = draft.before;
+        heldLead = draft.heldLead;
+        this.options = options;
+        this.coarse = coarse;
+    }
+}

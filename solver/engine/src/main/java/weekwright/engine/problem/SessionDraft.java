@@ -1,0 +1,45 @@
+package weekwright.engine.problem;
+
+import org.jspecify.annotations.Nullable;
+import weekwright.model.plan.Pin;
+import weekwright.model.plan.Placement;
+
+/** A session in the making. */
+final class SessionDraft {
+    final int index;
+    final String id;
+    final GroupInfo group;
+    final FamilyInfo family;
+    final @Nullable AimInfo aim;
+    final int week;
+    final Pin pin;
+    /** As it stands in the plan that was read, or null. */
+    final @Nullable Placement placement;
+
+    boolean openOnly = true;
+    boolean stays;
+
+    @Nullable
+    Stimulus before;
+
+    int heldLead = -1;
+
+    SessionDraft(
+            int index,
+            String id,
+            GroupInfo group,
+            FamilyInfo family,
+            @Nullable AimInfo aim,
+            int week,
+            Pin pin,
+            @Nullable Placement placement) {
+        this.index = index;
+        this.id = id;
+        this.group = group;
+        this.family = family;
+        this.aim = aim;
+        this.week = week;
+        this.pin = pin;
+        this.placement = placement;
+    }
+}

@@ -1,0 +1,23 @@
+package weekwright.engine.problem;
+
+import weekwright.model.scenario.StaffMember;
+
+/** A staff member with working hours as spans. */
+public final class StaffInfo {
+    public final int index;
+    public final StaffMember member;
+    private final Spans windows;
+    private final Spans away;
+
+    StaffInfo(int index, StaffMember member, Calendar calendar) {
+        this.index = index;
+        this.member = member;
+        windows = calendar.spans(member.windows());
+        away = calendar.awaySpans(member.away());
+    }
+
+    /** Whether this person works through a whole span. */
+    public boolean works(int from, int to) {
+        return windows.inside(from, to) == to - from && away.inside(from, to) == 0;
+    }
+}

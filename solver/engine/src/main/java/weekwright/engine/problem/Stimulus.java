@@ -1,0 +1,141 @@
+package weekwright.engine.problem;
+
+import org.jspecify.annotations.Nullable;
+import weekwright.model.scenario.Dose;
+
+/**
+ * Something on people's timelines, at its time and place: an option of a session, a commitment, a fixture or an entry of
+ * history. Times are epoch minutes; demand is in thousandths, load in tenths of an arbitrary unit (RPE times minutes).
+ */
+public final class Stimulus {
+    /** What kind of thing it is. */
+    public enum Kind {
+        PLACEMENT,
+        COMMITMENT,
+        FIXTURE,
+        HISTORY
+    }
+
+    /** Nowhere in particular. */
+    public static final int NOWHERE = -1;
+
+    public final Kind kind;
+    /** Place in the list of its kind: of the session, commitment, fixture or history entry. */
+    public final int index;
+    /** The group it belongs to, or -1 where single athletes are concerned. */
+    public final int group;
+    /** The family, or null for time that is only taken up. */
+    public final @Nullable FamilyInfo family;
+
+    public final Dose dose;
+    public final int start;
+    public final int end;
+    /** Start and end with warm-up and travel of a fixture; the same as start and end otherwise. */
+    public final int occupiedStart;
+
+    public final int occupiedEnd;
+    /** Local date of the start, as a day number. */
+    public final int day;
+
+    /** Whether it ends on a later local date than it starts. */
+    public final boolean runsOver;
+
+    public final int facility;
+    public final int warmUp;
+    public final int rpeTenths;
+    /** Demand for somebody who takes part in full. */
+    public final int demand;
+    /** Load for somebody who takes part in full, nothing of the warm-up shared. */
+    public final int load;
+    /** Cohorts that take part, in order; of a fixture all cohorts of its groups, the bench too. */
+    public final int[] cohorts;
+    /** Of a fixture, who plays how much; null of anything else. */
+    public final @Nullable Appearances appearances;
+    /** Where it stands among its session's options; -1 for fixed things. */
+    public final int option;
+    /** Whether a new skill is being learnt in it. */
+    public final boolean learning;
+
+    Stimulus(StimulusDraft draft) {
+        kind = draft.kind;
+        index = draft.index;
+        group = draft.group;
+        family = draft.family;
+        dose = draft.dose;
+        start = draft.start;
+        end = draft.end;
+        occupiedStart = draft.start - draft.before;
+        occupiedEnd = draft.end + draft.after;
+        day = draft.day;
+        runsOver = draft.runsOver;
+        facility = draft.facility;
+        warmUp = draft.warmUp;
+        rpeTenths = draft.rpeTenths;
+        demand = draft.demand;
+        load = draft.load;
+        cohorts = draft.cohorts;
+        appearances = draft.appearances;
+        option = draft.option;
+        learning = draft.learning;
+    }
+
+    /** Whether it was placed by us or by hand, and not fixed from outside. */
+    public boolean placed() {
+        return kind == Kind.PLACEMENT;
+    }
+
+    /** Whether it is a fixture, coming or played. */
+    public boolean isFixture() {
+        return family != null && family.fixture;
+    }
+
+    /** Demand for a cohort that takes part, in thousandths. */
+    public int demandFor(int cohort) {
+        return appearances == null ? demand : appearances.demand(cohort);
+    }
+
+    /** Load for a cohort that takes part, nothing of the warm-up shared, in tenths. */
+    public int loadFor(int cohort) {
+        return appearances == null ? load : appearances.load(cohort);
+    }
+
+    /** Whether it is a fixture in which a cohort plays. */
+    public boolean playedBy(int cohort) {
+        return appearances != null && appearances.plays(cohort);
+    }
+
+    /** Whole minutes, warm-up included. */
+    public int minutes() {
+        return end - start;
+    }
+
+    /** Whether a cohort takes part. */
+    public boolean has(int cohort) {
+        for (int other : cohorts) {
+            if (other == cohort) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Order on a timeline: by start, then end, then what it is; never by name. */
+    public static int inOrder(Stimulus a, Stimulus b) {
+        if (a.start != b.start) {
+            return Integer.compare(a.start, b.start);
+        }
+        if (a.end != b.end) {
+            return Integer.compare(a.end, b.end);
+        }
+        int family = Integer.compare(familyIndex(a), familyIndex(b));
+        if (family != 0) {
+            return family;
+        }
+        int kind = a.kind.compareTo(b.kind);
+        return kind != 0 ? kind : Integer.compare(a.index, b.index);
+    }
+
+    private static int familyIndex(Stimulus stimulus) {
+        return stimulus.family == null ? -1 : stimulus.family.index;
+    }
+}

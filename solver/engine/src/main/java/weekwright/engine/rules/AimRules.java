@@ -1,0 +1,149 @@
+package weekwright.engine.rules;
+
+import weekwright.engine.problem.AimInfo;
+import weekwright.engine.problem.Stimulus;
+import weekwright.model.rulebook.RuleLevel;
+import weekwright.model.rulebook.RuleSettings;
+import weekwright.model.scenario.Dose;
+import weekwright.model.scenario.Priority;
+
+/** What the coach wants trained each week. */
+final class AimRules {
+    private AimRules() {}
+
+    /** An aim of one priority reaches its least; a micro dose counts only where the aim says so. */
+    static final class AimLeast extends RuleOn<AimView> {
+        private final Priority priority;
+
+        AimLeast(RuleSettings settings, Priority priority) {
+            super("aim-least", settings, level(settings, priority));
+            this.priority = priority;
+        }
+
+        @Override
+        void judge(AimView view, Sink sink) {
+            int missing = missing(view);
+            if (missing > 0 && view.aim().aim.priority() == priority) {
+                Breach breach = view.breach().days(7 * view.week(), 7 * view.week() + 6);
+                breach.addAmount(
+                        view.group().heads,
+                        (level() == RuleLevel.WANT ? pointsPerBreach() : POINT) * missing,
+                        view.countedForLeast(),
+                        view.aim().least(view.week()));
+                report(sink, view, breach);
+            }
+        }
+
+        /** The aim's priority is the level, unless the coach has set another for the rule. */
+        private static RuleLevel level(RuleSettings settings, Priority priority) {
+            RuleLevel set = settings.level("aim-least");
+            return set == RuleLevel.KEY && priority == Priority.MAIN ? RuleLevel.MAIN : set;
+        }
+
+        static int missing(AimView view) {
+            return view.aim().least(view.week()) - view.countedForLeast();
+        }
+    }
+
+    /** What is placed never passes the most of an aim. */
+    static final class AimMost extends RuleOn<AimView> {
+        AimMost(RuleSettings settings) {
+            super("aim-most", settings);
+        }
+
+        @Override
+        void judge(AimView view, Sink sink) {
+            int most = view.aim().most(view.week());
+            if (view.placed() > 0 && view.counted() > most) {
+                Breach breach = view.breach().days(7 * view.week(), 7 * view.week() + 6);
+                breach.addAmount(view.group().heads, pointsPerBreach(), view.counted(), most);
+                report(sink, view, breach);
+            }
+        }
+    }
+
+    /** An aim reaches its target; a spare one its least too. */
+    static final class AimTarget extends RuleOn<AimView> {
+        AimTarget(RuleSettings settings) {
+            super("aim-target", settings);
+        }
+
+        @Override
+        void judge(AimView view, Sink sink) {
+            int least = view.aim().least(view.week());
+            int target = view.aim().target(view.week());
+            boolean spare = view.aim().aim.priority() == Priority.SPARE;
+            int missing = target - Math.max(view.counted(), spare ? 0 : least);
+            if (spare) {
+                missing = Math.max(missing, AimLeast.missing(view));
+            }
+            if (missing > 0) {
+                Breach breach = view.breach().days(7 * view.week(), 7 * view.week() + 6);
+                int cost = aimPoints(this, view.aim()) * missing;
+                breach.addAmount(view.group().heads, cost, view.counted(), target);
+                report(sink, view, breach);
+            }
+        }
+    }
+
+    /** A session is done in full rather than in a smaller dose, except between crowded fixtures. */
+    static final class DoseKept extends RuleOn<PlacementView> {
+        private final double reduced = number("reducedShare");
+        private final double micro = number("microShare");
+        private final int apart = (int) number("waivedDays");
+
+        DoseKept(RuleSettings settings) {
+            super("dose-kept", settings);
+        }
+
+        @Override
+        void judge(PlacementView view, Sink sink) {
+            Stimulus at = view.at();
+            AimInfo aim = view.session().aim;
+            if (at == null || aim == null || at.dose.compareTo(aim.fullest) <= 0 || betweenFixtures(view, at.day)) {
+                return;
+            }
+            double share = share(at.dose) - share(aim.fullest);
+            Breach breach = view.breach().days(at.day, at.day);
+            int cost = (int) Math.round(aimPoints(this, aim) * share);
+            breach.addAmount(view.group().heads, cost, at.dose.thirds(), aim.fullest.thirds());
+            report(sink, view, breach);
+        }
+
+        private double share(Dose dose) {
+            return switch (dose) {
+                case FULL -> 0;
+                case REDUCED -> reduced;
+                case MICRO -> micro;
+            };
+        }
+
+        private boolean betweenFixtures(PlacementView view, int day) {
+            for (int before = day; before > day - apart; before--) {
+                if (view.group().fixtureOn(before)) {
+                    return anotherWithin(view, day, before);
+                }
+            }
+            return false;
+        }
+
+        private boolean anotherWithin(PlacementView view, int day, int before) {
+            for (int after = Math.max(day, before + 1); after < before + apart; after++) {
+                if (view.group().fixtureOn(after)) {
+                    return true;
+                }
+            }
+            return false;
+        }
+    }
+
+    /** Points of one missing session of an aim, in units. */
+    static int aimPoints(JudgedRule rule, AimInfo aim) {
+        String name = switch (aim.aim.priority()) {
+            case KEY -> "keyPoints";
+            case MAIN -> "mainPoints";
+            case SPARE -> "sparePoints";
+        };
+        return rule.pointsOf("aim-target", name);
+    }
+}

@@ -1,0 +1,119 @@
+package weekwright.engine.rules;
+
+/** One breach as a judge finds it, cohort by cohort. Reused: a view hands out the same one again and again. */
+public final class Breach {
+    private int[] cohorts = new int[8];
+    private int count;
+    private int heads;
+    private long units;
+    private int measured;
+    private int limit;
+    private boolean found;
+    private boolean told;
+    private int firstDay;
+    private int lastDay;
+    private int detail;
+
+    /** Starts anew. */
+    Breach none() {
+        count = 0;
+        heads = 0;
+        units = 0;
+        found = false;
+        told = false;
+        detail = 0;
+        return this;
+    }
+
+    /** Says which days it is about. */
+    Breach days(int first, int last) {
+        firstDay = first;
+        lastDay = last;
+        return this;
+    }
+
+    /** Says which of several forms of the rule is broken. */
+    Breach detail(int form) {
+        detail = form;
+        return this;
+    }
+
+    /**
+     * Adds a cohort for whom the rule is broken.
+     *
+     * @param cost units of cost a head
+     */
+    void add(int cohort, int itsHeads, int cost, int itsMeasured, int itsLimit) {
+        if (count == cohorts.length) {
+            cohorts = java.util.Arrays.copyOf(cohorts, 2 * count);
+        }
+        cohorts[count++] = cohort;
+        addAmount(itsHeads, cost, itsMeasured, itsLimit);
+    }
+
+    /** Adds a breach that concerns a session or a week as such, and no cohort more than another. */
+    void addAmount(int itsHeads, int cost, int itsMeasured, int itsLimit) {
+        heads += itsHeads;
+        units += (long) cost * itsHeads;
+        if (!found || Math.abs(itsLimit - itsMeasured) > Math.abs(limit - measured)) {
+            measured = itsMeasured;
+            limit = itsLimit;
+        }
+        found = true;
+    }
+
+    /** Says that nobody here can mend it: all that it comes from is fixed. */
+    void told() {
+        told = true;
+    }
+
+    /** Whether anything is broken. */
+    boolean any() {
+        return found;
+    }
+
+    /** Whether it is told at no cost. */
+    public boolean isTold() {
+        return told;
+    }
+
+    /** Heads concerned. */
+    public int heads() {
+        return heads;
+    }
+
+    /** Units of cost times heads, summed. */
+    public long units() {
+        return units;
+    }
+
+    /** What was measured where it is worst, in the rule's own whole unit. */
+    public int measured() {
+        return measured;
+    }
+
+    /** The limit where it is worst. */
+    public int limit() {
+        return limit;
+    }
+
+    /** First day that it is about. */
+    public int firstDay() {
+        return firstDay;
+    }
+
+    /** Last day that it is about. */
+    public int lastDay() {
+        return lastDay;
+    }
+
+    /** Which of several forms of the rule is broken. */
+    public int detail() {
+        return detail;
+    }
+
+    /** Cohorts concerned. */
+    public int[] cohorts() {
+        return java.util.Arrays.copyOf(cohorts, count);
+    }
+}

@@ -1,0 +1,276 @@
+package weekwright.engine.rules;
+
+import weekwright.engine.problem.FamilyInfo;
+import weekwright.engine.problem.Stimulus;
+import weekwright.engine.problem.Stimulus.Kind;
+import weekwright.model.catalogue.DayClass;
+import weekwright.model.catalogue.Demands;
+import weekwright.model.scenario.Pathway;
+
+/**
+ * What a day asks of a cohort. Times are epoch minutes, demand thousandths, load tenths. Written only while it is worked
+ * out.
+ */
+public final class DayState {
+    private static final int NEVER = Integer.MAX_VALUE;
+    private static final int SPRINTING = 1 << Pathway.MAX_VELOCITY_SPRINT.ordinal();
+
+    int largest;
+    int others;
+    int load;
+    DayClass dayClass = DayClass.FREE;
+    /** The high work is of the upper body only. */
+    boolean upperOnly;
+    /** Something lies on it that counts against a free day. */
+    boolean busy;
+    /** Something placed lies on it. */
+    boolean placed;
+    /** Something placed that counts against a free day lies on it. */
+    boolean placedBusy;
+    /** Somebody in the cohort sprints near best speed, or was measured so in a fixture. */
+    boolean exposed;
+    /** The cohort plays a fixture on it. */
+    boolean fixture;
+
+    int visits;
+    int firstStart;
+    boolean firstPlaced;
+    int lastEnd;
+    boolean lastPlaced;
+    /** Pathways met at high intensity by what makes the block. */
+    int blockHigh;
+
+    int blockStart;
+    int blockEnd;
+    int blockCross;
+    boolean blockPlaced;
+
+    /** Demand of the day for display. */
+    public double demand() {
+        return Demands.demand(largest, others, load);
+    }
+
+    /** Load of the day in tenths. */
+    public int loadTenths() {
+        return load;
+    }
+
+    /** High, middle, low or free. */
+    public DayClass dayClass() {
+        return dayClass;
+    }
+
+    boolean high() {
+        return dayClass == DayClass.HIGH;
+    }
+
+    /** High, and counted among days running. */
+    boolean highRunning() {
+        return high() && !upperOnly;
+    }
+
+    boolean middle() {
+        return dayClass == DayClass.MIDDLE;
+    }
+
+    /** High and free of a fixture played: what the hours from block to block are for. */
+    boolean block() {
+        return high() && !fixture;
+    }
+
+    /** Whether the first and last things, and who put them there, are the same. */
+    boolean sameEdges(DayState other) {
+        return firstStart == other.firstStart
+                && lastEnd == other.lastEnd
+                && firstPlaced == other.firstPlaced
+                && lastPlaced == other.lastPlaced
+                && (visits == 0) == (other.visits == 0);
+    }
+
+    /** Whether the hard work is the same: what blocks and runs of high days read. */
+    boolean sameHardWork(DayState other) {
+        return high() == other.high()
+                && upperOnly == other.upperOnly
+                && fixture == other.fixture
+                && blockStart == other.blockStart
+                && blockEnd == other.blockEnd
+                && blockCross == other.blockCross
+                && blockHigh == other.blockHigh
+                && blockPlaced == other.blockPlaced;
+    }
+
+    /** Whether what counts against a free day is the same. */
+    boolean sameBusiness(DayState other) {
+        return busy == other.busy && placedBusy == other.placedBusy;
+    }
+
+    /**
+     * Works the day out from what lies on it, in order of start.
+     *
+     * @param joinedMinutes things with at most so many minutes between them are one visit
+     */
+    DayState of(Stimulus[] things, int count, int cohort, int joinedMinutes) {
+        clear();
+        boolean sprinted = false;
+        boolean lifted = false;
+        int sum = 0;
+        Stimulus before = null;
+        for (int i = 0; i < count; i++) {
+            Stimulus thing = things[i];
+            FamilyInfo family = thing.family;
+            if (family == null) {
+                continue;
+            }
+            int demand = thing.demandFor(cohort);
+            largest = Math.max(largest, demand);
+            sum += demand;
+            load += thing.loadFor(cohort);
+            if (sharesWarmUps(thing)) {
+                load -= saved(thing, family, before, sprinted, lifted);
+                sprinted |= family.sprint;
+                lifted |= family.lift;
+                before = thing;
+            }
+            note(thing, family, cohort);
+        }
+        others = sum - largest;
+        dayClass = busyAtAll(things, count) ? Demands.classOf(largest, others, load) : DayClass.FREE;
+        countVisits(things, count, joinedMinutes);
+        if (high()) {
+            noteHighWork(things, count, cohort);
+        }
+        return this;
+    }
+
+    private void clear() {
+        largest = 0;
+        others = 0;
+        load = 0;
+        upperOnly = false;
+        busy = false;
+        placed = false;
+        placedBusy = false;
+        exposed = false;
+        fixture = false;
+        visits = 0;
+        firstStart = NEVER;
+        firstPlaced = false;
+        lastEnd = -NEVER;
+        lastPlaced = false;
+        blockHigh = 0;
+        blockStart = 0;
+        blockEnd = 0;
+        blockCross = 0;
+        blockPlaced = false;
+    }
+
+    private static boolean sharesWarmUps(Stimulus thing) {
+        return thing.kind == Kind.PLACEMENT || thing.kind == Kind.COMMITMENT;
+    }
+
+    private static int saved(
+            Stimulus thing,
+            FamilyInfo family,
+            @org.jspecify.annotations.Nullable Stimulus before,
+            boolean sprinted,
+            boolean lifted) {
+        if (before == null || thing.start - before.end > Demands.SHARED_WARM_UP_GAP_MINUTES) {
+            return 0;
+        }
+        boolean first = (family.sprint && !sprinted) || (family.lift && !lifted);
+        return thing.rpeTenths * (thing.warmUp - Demands.sharedWarmUp(thing.warmUp, first));
+    }
+
+    private static boolean busyAtAll(Stimulus[] things, int count) {
+        for (int i = 0; i < count; i++) {
+            FamilyInfo family = things[i].family;
+            if (family != null && !family.recovery) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void note(Stimulus thing, FamilyInfo family, int cohort) {
+        placed |= thing.placed();
+        if (!family.recovery) {
+            busy = true;
+            placedBusy |= thing.placed();
+        }
+        fixture |= thing.playedBy(cohort);
+        boolean measured = thing.appearances != null && thing.appearances.nearBest(cohort);
+        exposed |= measured || (!family.fixture && (family.high & SPRINTING) != 0);
+        if (thing.occupiedStart < firstStart) {
+            firstStart = thing.occupiedStart;
+            firstPlaced = thing.placed();
+        }
+        if (thing.occupiedEnd > lastEnd) {
+            lastEnd = thing.occupiedEnd;
+            lastPlaced = thing.placed();
+        }
+    }
+
+    private void countVisits(Stimulus[] things, int count, int joinedMinutes) {
+        int until = -NEVER;
+        int counted = 0;
+        int from = -NEVER;
+        while (true) {
+            Stimulus next = null;
+            for (int i = 0; i < count; i++) {
+                Stimulus thing = things[i];
+                boolean later = thing.family != null && thing.occupiedStart > from;
+                if (later && (next == null || thing.occupiedStart < next.occupiedStart)) {
+                    next = thing;
+                }
+            }
+            if (next == null) {
+                visits = counted;
+                return;
+            }
+            from = next.occupiedStart;
+            if (until == -NEVER || from - until > joinedMinutes) {
+                counted++;
+            }
+            until = Math.max(until, latestEndOfThoseAt(things, count, from));
+        }
+    }
+
+    private static int latestEndOfThoseAt(Stimulus[] things, int count, int occupiedStart) {
+        int end = -NEVER;
+        for (int i = 0; i < count; i++) {
+            if (things[i].family != null && things[i].occupiedStart == occupiedStart) {
+                end = Math.max(end, things[i].occupiedEnd);
+            }
+        }
+        return end;
+    }
+
+    private void noteHighWork(Stimulus[] things, int count, int cohort) {
+        boolean hard = false;
+        upperOnly = true;
+        for (int i = 0; i < count; i++) {
+            FamilyInfo family = things[i].family;
+            if (family != null && things[i].demandFor(cohort) > Demands.LOW_TO) {
+                hard = true;
+                upperOnly &= family.upperOnly;
+            }
+        }
+        upperOnly &= hard;
+        blockStart = NEVER;
+        blockEnd = -NEVER;
+        for (int i = 0; i < count; i++) {
+            FamilyInfo family = things[i].family;
+            if (family != null && !family.fixture && (!hard || things[i].demandFor(cohort) > Demands.LOW_TO)) {
+                addToBlock(things[i], family);
+            }
+        }
+    }
+
+    private void addToBlock(Stimulus thing, FamilyInfo family) {
+        blockStart = Math.min(blockStart, thing.start);
+        blockEnd = Math.max(blockEnd, thing.end);
+        blockCross = Math.max(blockCross, family.crossMust * thing.dose.hoursTenths() / 10);
+        blockHigh |= family.high;
+        blockPlaced |= thing.placed();
+    }
+}

@@ -1,0 +1,211 @@
+package weekwright.engine.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.AimInfo;
+import weekwright.engine.problem.FacilityInfo;
+import weekwright.engine.problem.GroupInfo;
+import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.Session;
+import weekwright.engine.problem.Stimulus;
+import weekwright.engine.rules.Scopes.Scope;
+
+/** Shows each scope to the judges that it concerns; what they find goes to a sink. */
+final class Evaluator {
+    /** Days between two things beyond which no rule about a pair reaches. */
+    static final int PAIR_REACH = 6;
+    /** Minutes within which things of different days may still be in each other's way. */
+    private static final int NEAR = 12 * 60;
+
+    private final Problem problem;
+    private final Timelines timelines;
+    private final Scopes scopes;
+    private final List<GroupRules> rules = new ArrayList<>();
+    private final GroupView groupView;
+    private final Stimulus[][][] fixedBookings;
+
+    Evaluator(Problem problem, Timelines timelines, Scopes scopes) {
+        this.problem = problem;
+        this.timelines = timelines;
+        this.scopes = scopes;
+        for (GroupInfo group : problem.groups) {
+            rules.add(new GroupRules(group.settings));
+        }
+        groupView = new GroupView(problem, timelines);
+        fixedBookings = fixedBookings();
+    }
+
+    private Stimulus[][][] fixedBookings() {
+        Stimulus[][][] bookings = new Stimulus[problem.facilities.size()][problem.calendar.days() + 1][];
+        for (FacilityInfo facility : problem.facilities) {
+            for (int day = -1; day < problem.calendar.days(); day++) {
+                int on = day;
+                bookings[facility.index][day + 1] = problem.fixed.stream()
+                        .filter(fixed -> fixed.kind == Stimulus.Kind.COMMITMENT
+                                && fixed.facility == facility.index
+                                && fixed.day == on)
+                        .toArray(Stimulus[]::new);
+            }
+        }
+        return bookings;
+    }
+
+    /** Rules of a group. */
+    GroupRules rules(int group) {
+        return rules.get(group);
+    }
+
+    /** A placement by itself, or that a session is not placed. */
+    void placement(Session session, @Nullable Stimulus at, Sink sink) {
+        PlacementView view = new PlacementView(problem, session).of(session, at);
+        for (RuleOn<PlacementView> rule : rules.get(session.group.index).placement) {
+            rule.judge(view, sink);
+        }
+    }
+
+    /** A placement with everything fixed that is near it in time and shares people with it. */
+    void pairsWithFixed(Stimulus placed, Sink sink) {
+        for (Stimulus fixed : problem.fixed) {
+            if (Math.abs(fixed.day - placed.day) <= PAIR_REACH && shareSomebody(placed, fixed)) {
+                pair(placed, fixed, sink);
+            }
+        }
+    }
+
+    /** A placement with every other session placed near it that shares people with it. */
+    void pairsWithPlaced(Stimulus placed, Sink sink) {
+        int highOfPlaced = placed.family == null ? 0 : placed.family.high;
+        for (int group : problem.related[placed.group]) {
+            for (int day = placed.day - PAIR_REACH; day <= placed.day + PAIR_REACH; day++) {
+                for (int i = timelines.byGroup.count(group, day) - 1; i >= 0; i--) {
+                    Stimulus other = timelines.byGroup.at(group, day, i);
+                    if (other != placed && (day == placed.day || concerns(placed, other, highOfPlaced))) {
+                        pair(placed, other, sink);
+                    }
+                }
+            }
+        }
+    }
+
+    private static boolean concerns(Stimulus placed, Stimulus other, int highOfPlaced) {
+        boolean sharesHigh = other.family != null && (other.family.high & highOfPlaced) != 0;
+        int gap = Math.max(other.start - placed.end, placed.start - other.end);
+        return sharesHigh || gap < NEAR;
+    }
+
+    private final PairView[] pairView = new PairView[1];
+
+    /** Two things that share people. */
+    void pair(Stimulus a, Stimulus b, Sink sink) {
+        if (pairView[0] == null) {
+            pairView[0] = new PairView(problem, a, problem.groups.get(0));
+        }
+        PairView view = pairView[0].of(a, b);
+        for (RuleOn<PairView> rule : rules.get(view.group().index).pair) {
+            rule.judge(view, sink);
+        }
+    }
+
+    static boolean shareSomebody(Stimulus a, Stimulus b) {
+        for (int cohort : a.cohorts) {
+            if (b.has(cohort)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A kept scope, by its number. */
+    void scope(int number, Sink sink) {
+        Scope scope = scopes.scope(number);
+        switch (scope.kind()) {
+            case DAY -> judge(rules.get(scope.owner()).day, group(scope).onDay(scope.at()), sink);
+            case NIGHT -> judge(rules.get(scope.owner()).night, group(scope).onDay(scope.at() - 1), sink);
+            case RUN -> judge(rules.get(scope.owner()).run, group(scope).onDay(scope.at() - Scopes.RUN_EDGE), sink);
+            case WEEK -> judge(rules.get(scope.owner()).week, group(scope).inWeek(scope.at()), sink);
+            case LINE -> line(scope, sink);
+            case FIXTURE -> fixture(scope, sink);
+            case AIM -> aim(problem.aims.get(scope.owner()), scope.at(), sink);
+            case BOOKINGS -> bookings(problem.facilities.get(scope.owner()), scope.at(), sink);
+            case STAFF -> staff(scope.at(), sink);
+        }
+    }
+
+    private GroupView group(Scope scope) {
+        return groupView.of(problem.groups.get(scope.owner()));
+    }
+
+    private static <V extends View> void judge(List<RuleOn<V>> judges, V view, Sink sink) {
+        for (RuleOn<V> rule : judges) {
+            rule.judge(view, sink);
+        }
+    }
+
+    private void line(Scope scope, Sink sink) {
+        if (scopes.lineJudged(scope.owner())) {
+            judge(rules.get(scope.owner()).line, group(scope), sink);
+        }
+    }
+
+    private void fixture(Scope scope, Sink sink) {
+        Scopes.FixtureScope fixture = scopes.fixtures.get(scope.owner());
+        GroupInfo group = problem.groups.get(fixture.group());
+        judge(rules.get(fixture.group()).fixture, groupView.of(group, fixture.fixture()), sink);
+    }
+
+    private void aim(AimInfo aim, int week, Sink sink) {
+        List<Session> sessions = aim.sessions.get(week);
+        AimView view = new AimView(problem, aim)
+                .of(aim, week, timelines.placed(sessions, false), timelines.placed(sessions, true));
+        judge(rules.get(aim.group.index).aim, view, sink);
+    }
+
+    private void bookings(FacilityInfo facility, int day, Sink sink) {
+        if (!facility.limited()) {
+            return;
+        }
+        List<Stimulus> near = new ArrayList<>();
+        for (int of = day - 1; of <= day; of++) {
+            near.addAll(List.of(fixedBookings[facility.index][of + 1]));
+            for (int i = 0; i < timelines.byFacility.count(facility.index, of); i++) {
+                near.add(timelines.byFacility.at(facility.index, of, i));
+            }
+        }
+        near.sort(Stimulus::inOrder);
+        BookingView view = new BookingView(problem, facility);
+        for (int i = 0; i < near.size(); i++) {
+            if (near.get(i).day == day) {
+                booking(view.of(facility), near, i, sink);
+            }
+        }
+    }
+
+    private void booking(BookingView view, List<Stimulus> near, int at, Sink sink) {
+        for (int i = 0; i <= at; i++) {
+            if (i == at || near.get(i).end > near.get(at).start) {
+                view.running().add(near.get(i));
+            }
+        }
+        judge(rules.get(view.group().index).booking, view, sink);
+    }
+
+    private void staff(int day, Sink sink) {
+        if (problem.staff.isEmpty()) {
+            return;
+        }
+        int first = day;
+        while (first > 0 && timelines.runsOver(first - 1)) {
+            first--;
+        }
+        Stimulus[] inOrder = timelines.placedFrom(first, day);
+        int[] leads = Leads.of(problem, inOrder);
+        for (int i = 0; i < inOrder.length; i++) {
+            if (leads[i] == Leads.MISSING && inOrder[i].day == day) {
+                Session session = problem.sessions.get(inOrder[i].index);
+                PlacementView view = new PlacementView(problem, session).of(session, inOrder[i]);
+                judge(rules.get(session.group.index).lead, view, sink);
+            }
+        }
+    }
+}

@@ -1,0 +1,105 @@
+package weekwright.engine.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import weekwright.engine.rules.AimRules.AimLeast;
+import weekwright.engine.rules.AimRules.AimMost;
+import weekwright.engine.rules.AimRules.AimTarget;
+import weekwright.engine.rules.AimRules.DoseKept;
+import weekwright.engine.rules.FixtureRules.AfterFixture;
+import weekwright.engine.rules.FixtureRules.AfterFixtureMargin;
+import weekwright.engine.rules.FixtureRules.BeforeFixture;
+import weekwright.engine.rules.FixtureRules.BeforeFixtureMargin;
+import weekwright.engine.rules.FixtureRules.DayBeforeLight;
+import weekwright.engine.rules.FixtureRules.FreeDayPlace;
+import weekwright.engine.rules.FixtureRules.LoadFallsToFixture;
+import weekwright.engine.rules.FixtureRules.PrimerEnd;
+import weekwright.engine.rules.LearningRules.FreshestFirst;
+import weekwright.engine.rules.LoadRules.SpeedExposure;
+import weekwright.engine.rules.PlaceAndTimeRules.FacilityFits;
+import weekwright.engine.rules.PlaceAndTimeRules.FacilityOpen;
+import weekwright.engine.rules.PlaceAndTimeRules.FacilityRoom;
+import weekwright.engine.rules.PlaceAndTimeRules.InsideWindow;
+import weekwright.engine.rules.PlaceAndTimeRules.LeadFree;
+import weekwright.engine.rules.PlaceAndTimeRules.NightRest;
+import weekwright.engine.rules.PlaceAndTimeRules.OnePlaceAtATime;
+import weekwright.engine.rules.PlaceAndTimeRules.VisitsPerDay;
+import weekwright.engine.rules.PreferenceRules.KeepPlan;
+import weekwright.engine.rules.PreferenceRules.PreferredFacility;
+import weekwright.engine.rules.PreferenceRules.PreferredTime;
+import weekwright.engine.rules.RecoveryRules.FreeDay;
+import weekwright.engine.rules.RecoveryRules.HighBlockFloor;
+import weekwright.engine.rules.RecoveryRules.HighBlockGap;
+import weekwright.engine.rules.RecoveryRules.HighDaysRunning;
+import weekwright.engine.rules.RecoveryRules.PathwayGap;
+import weekwright.engine.rules.RecoveryRules.PathwayGapFloor;
+import weekwright.engine.rules.WeekShapeRules.HighDaysLeast;
+import weekwright.engine.rules.WeekShapeRules.HighDaysMost;
+import weekwright.engine.rules.WeekShapeRules.HighDaysTarget;
+import weekwright.engine.rules.WeekShapeRules.NoMiddleDay;
+import weekwright.model.rulebook.RuleLevel;
+import weekwright.model.rulebook.RuleSettings;
+import weekwright.model.scenario.Priority;
+
+/** The list of rules, must above want, as they hold for one group; rules switched off are left out. */
+public final class GroupRules {
+    final List<RuleOn<PlacementView>> placement;
+    final List<RuleOn<PairView>> pair;
+    final List<RuleOn<GroupView>> day;
+    final List<RuleOn<GroupView>> night;
+    final List<RuleOn<GroupView>> run;
+    final List<RuleOn<GroupView>> week;
+    final List<RuleOn<GroupView>> fixture;
+    final List<RuleOn<GroupView>> line;
+    final List<RuleOn<AimView>> aim;
+    final List<RuleOn<BookingView>> booking;
+    final List<RuleOn<PlacementView>> lead;
+
+    GroupRules(RuleSettings s) {
+        placement = on(List.of(
+                new InsideWindow(s),
+                new FacilityOpen(s),
+                new FacilityFits(s),
+                new DoseKept(s),
+                new PreferredTime(s),
+                new PreferredFacility(s),
+                new KeepPlan(s)));
+        pair = on(List.of(
+                new OnePlaceAtATime(s),
+                new PathwayGapFloor(s),
+                new BeforeFixture(s),
+                new AfterFixture(s),
+                new PrimerEnd(s),
+                new PathwayGap(s),
+                new BeforeFixtureMargin(s),
+                new AfterFixtureMargin(s),
+                new DayBeforeLight(s),
+                new FreshestFirst(s)));
+        day = on(List.of(new VisitsPerDay(s), new NoMiddleDay(s)));
+        night = on(List.of(new NightRest(s)));
+        run = on(List.of(
+                new HighBlockFloor(s),
+                new HighDaysRunning("four-high-days", s),
+                new HighBlockGap(s),
+                new HighDaysRunning("three-high-days", s)));
+        week = on(List.of(new FreeDay(s), new HighDaysMost(s), new HighDaysLeast(s), new HighDaysTarget(s)));
+        fixture = on(List.of(new LoadFallsToFixture(s), new FreeDayPlace(s)));
+        line = on(List.of(new SpeedExposure(s)));
+        aim = on(List.of(
+                new AimMost(s), new AimLeast(s, Priority.KEY), new AimLeast(s, Priority.MAIN), new AimTarget(s)));
+        booking = on(List.of(new FacilityRoom(s)));
+        lead = on(List.of(new LeadFree(s)));
+    }
+
+    /** Ids of all rules in force, in the order of the list. */
+    public List<String> ids() {
+        List<JudgedRule> all = new ArrayList<>();
+        List.of(placement, pair, day, night, run, week, fixture, line, aim, booking, lead)
+                .forEach(all::addAll);
+        return all.stream().map(JudgedRule::id).distinct().toList();
+    }
+
+    private static <V extends View> List<RuleOn<V>> on(List<RuleOn<V>> rules) {
+        return rules.stream().filter(rule -> rule.level() != RuleLevel.OFF).toList();
+    }
+}

@@ -1,0 +1,82 @@
+package weekwright.engine.rules;
+
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.Calendar;
+import weekwright.engine.problem.GroupInfo;
+import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.Stimulus;
+
+/** The days of a group's own cohorts: those whose main group it is. */
+public final class GroupView extends View {
+    private final DayBook days;
+    private GroupInfo group;
+    private int day;
+    private int week;
+    private @Nullable Stimulus fixture;
+
+    GroupView(Problem problem, DayBook days) {
+        super(problem);
+        this.days = days;
+        group = problem.groups.get(0);
+    }
+
+    GroupView of(GroupInfo of) {
+        group = of;
+        return this;
+    }
+
+    GroupView onDay(int number) {
+        day = number;
+        return this;
+    }
+
+    GroupView inWeek(int number) {
+        week = number;
+        return this;
+    }
+
+    GroupView of(GroupInfo of, Stimulus around) {
+        group = of;
+        fixture = around;
+        return this;
+    }
+
+    @Override
+    public GroupInfo group() {
+        return group;
+    }
+
+    /** The day looked at, or the first of a run of days. */
+    public int day() {
+        return day;
+    }
+
+    /** The plan week looked at. */
+    public int week() {
+        return week;
+    }
+
+    /** The fixture looked at. */
+    public Stimulus fixture() {
+        return java.util.Objects.requireNonNull(fixture);
+    }
+
+    /** Cohorts whose main group this is. */
+    int[] cohorts() {
+        return problem.cohortsOfMainGroup[group.index];
+    }
+
+    /** A cohort's day; before and after the plan what is fixed. */
+    DayState day(int cohort, int number) {
+        return days.day(cohort, number);
+    }
+
+    /** A cohort's day without anything placed. */
+    DayState fixedDay(int cohort, int number) {
+        return days.fixedDay(cohort, number);
+    }
+
+    Calendar calendar() {
+        return problem.calendar;
+    }
+}

@@ -1,0 +1,34 @@
+package weekwright.engine.rules;
+
+import weekwright.model.rulebook.RuleSettings;
+
+/**
+ * What missed hours cost: nothing within the tolerance, so that the same hour on alternate days carries no fine; then a
+ * point an hour, and two an hour beyond the first twelve (expert proposal). A must about hours costs the same, without a
+ * tolerance, where a scenario makes a want of it.
+ */
+final class HourWant {
+    private final int tolerance;
+    private final int dearAfter;
+    private final int perMinute;
+    private final int perMinuteBeyond;
+
+    HourWant(RuleSettings settings, String rule) {
+        tolerance = settings.has(rule, "toleranceHours")
+                ? (int) Math.round(settings.number(rule, "toleranceHours") * 60)
+                : 0;
+        dearAfter = (int) Math.round(settings.number(rule, "beyondHours") * 60);
+        perMinute = (int) Math.round(settings.number(rule, "pointsAnHour") * JudgedRule.POINT / 60);
+        perMinuteBeyond = (int) Math.round(settings.number(rule, "pointsAnHourBeyond") * JudgedRule.POINT / 60);
+    }
+
+    /** The limit that is counted, in minutes. */
+    int counted(int wantedMinutes) {
+        return wantedMinutes - tolerance;
+    }
+
+    /** Units of cost of a gap that is too short, in minutes. */
+    int cost(int shortMinutes) {
+        return perMinute * Math.min(shortMinutes, dearAfter) + perMinuteBeyond * Math.max(0, shortMinutes - dearAfter);
+    }
+}

@@ -1,0 +1,61 @@
+package weekwright.engine.rules;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.Cost;
+import weekwright.engine.problem.Session;
+import weekwright.engine.problem.Stimulus;
+
+/** What changed since the last point to which a judge may go back. */
+final class Journal {
+    private record Moved(Session session, @Nullable Stimulus from) {}
+
+    private record DayBefore(int cohort, int day, DayState state) {}
+
+    private record ScopeBefore(int scope, Cost cost) {}
+
+    private final List<Moved> moves = new ArrayList<>();
+    private final List<DayBefore> days = new ArrayList<>();
+    private final List<ScopeBefore> scopes = new ArrayList<>();
+    private final ArrayDeque<Cost> spareCosts = new ArrayDeque<>();
+    private final Cost totalBefore = new Cost();
+
+    void moved(Session session, @Nullable Stimulus from) {
+        moves.add(new Moved(session, from));
+    }
+
+    void changed(int cohort, int day, DayState before) {
+        days.add(new DayBefore(cohort, day, before));
+    }
+
+    void changed(int scope, Cost before) {
+        Cost copy = spareCosts.isEmpty() ? new Cost() : spareCosts.pop();
+        copy.set(before);
+        scopes.add(new ScopeBefore(scope, copy));
+    }
+
+    void clear(Cost total) {
+        moves.clear();
+        days.clear();
+        scopes.forEach(scope -> spareCosts.push(scope.cost()));
+        scopes.clear();
+        totalBefore.set(total);
+    }
+
+    void takeBack(Timelines timelines, Cost[] kept, Cost total) {
+        for (int i = moves.size() - 1; i >= 0; i--) {
+            timelines.put(moves.get(i).session().index, moves.get(i).from());
+        }
+        for (int i = days.size() - 1; i >= 0; i--) {
+            timelines.setDay(
+                    days.get(i).cohort(), days.get(i).day(), days.get(i).state());
+        }
+        for (int i = scopes.size() - 1; i >= 0; i--) {
+            kept[scopes.get(i).scope()].set(scopes.get(i).cost());
+        }
+        total.set(totalBefore);
+        clear(total);
+    }
+}

@@ -1,0 +1,283 @@
+package weekwright.engine.rules;
+
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.Cost;
+import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.Session;
+import weekwright.engine.problem.Stimulus;
+import weekwright.engine.rules.Scopes.Marks;
+
+/**
+ * Keeps what a plan costs while sessions move: a move works out only the scopes that it touches, so that it costs the same
+ * on one week and on twelve. The moves since the last {@link #keep} can be taken back at once by {@link #revert}. Not for
+ * use by several threads.
+ */
+public final class Judge {
+    private final Problem problem;
+    private final Timelines timelines;
+    private final Scopes scopes;
+    private final Evaluator evaluator;
+    private final Journal journal;
+    private final CostSink sink = new CostSink();
+    private final Cost scratch = new Cost();
+    private final Cost total = new Cost();
+    private final Cost[] kept;
+    private final @Nullable Cost[][] byOption;
+    private final @Nullable Cost[] unplaced;
+    private final Marks marks;
+    private final boolean[][] dirty;
+    private final int[] dirtyCohorts;
+    private final int[] dirtyDays;
+    private int dirtyCount;
+
+    /** A judge of an empty plan. */
+    public Judge(Problem problem) {
+        this.problem = problem;
+        timelines = new Timelines(problem);
+        scopes = new Scopes(problem);
+        evaluator = new Evaluator(problem, timelines, scopes);
+        journal = new Journal();
+        marks = new Marks(scopes.count());
+        kept = new Cost[scopes.count()];
+        byOption = new @Nullable Cost[problem.sessions.size()][];
+        unplaced = new @Nullable Cost[problem.sessions.size()];
+        dirty = new boolean[problem.cohorts.size()][problem.calendar.days()];
+        dirtyCohorts = new int[problem.cohorts.size() * problem.calendar.days()];
+        dirtyDays = new int[dirtyCohorts.length];
+        for (int scope = 0; scope < kept.length; scope++) {
+            kept[scope] = new Cost();
+            evaluator.scope(scope, sink.into(kept[scope]));
+            total.add(kept[scope]);
+        }
+        for (Session session : problem.sessions) {
+            byOption[session.index] = new @Nullable Cost[session.options.length];
+            total.add(unplaced(session));
+        }
+        keep();
+    }
+
+    /** A judge of a plan: each session at an option, or nowhere. */
+    public static Judge of(Problem problem, @Nullable Stimulus[] at) {
+        Judge judge = new Judge(problem);
+        for (Session session : problem.sessions) {
+            judge.move(session, at[session.index]);
+        }
+        judge.settle();
+        judge.keep();
+        return judge;
+    }
+
+    /** Where a session lies, or null. */
+    public @Nullable Stimulus at(Session session) {
+        return timelines.at(session.index);
+    }
+
+    /** Where all sessions lie. */
+    public @Nullable Stimulus[] placements() {
+        @Nullable Stimulus[] all = new @Nullable Stimulus[problem.sessions.size()];
+        Arrays.setAll(all, timelines::at);
+        return all;
+    }
+
+    /** Puts a session somewhere, or nowhere; {@link #settle} must follow before costs are read. */
+    public void move(Session session, @Nullable Stimulus to) {
+        Stimulus from = timelines.at(session.index);
+        if (from == to) {
+            return;
+        }
+        journal.moved(session, from);
+        if (from == null) {
+            total.subtract(unplaced(session));
+        } else {
+            total.subtract(alone(session, from));
+            total.subtract(pairs(from));
+            touch(from);
+        }
+        timelines.put(session.index, to);
+        if (to == null) {
+            total.add(unplaced(session));
+        } else {
+            total.add(alone(session, to));
+            total.add(pairs(to));
+            touch(to);
+        }
+        touchAim(session, from, to);
+    }
+
+    private void touchAim(Session session, @Nullable Stimulus from, @Nullable Stimulus to) {
+        boolean counted = from == null || to == null || from.dose != to.dose;
+        if (session.aim != null && counted) {
+            scopes.aim(session.aim.index, 7 * session.week, marks);
+        }
+    }
+
+    private void touch(Stimulus at) {
+        scopes.bookings(at, marks);
+        if (!problem.staff.isEmpty()) {
+            touchStaff(at);
+        }
+        for (int cohort : at.cohorts) {
+            if (!dirty[cohort][at.day]) {
+                dirty[cohort][at.day] = true;
+                dirtyCohorts[dirtyCount] = cohort;
+                dirtyDays[dirtyCount++] = at.day;
+            }
+        }
+    }
+
+    private void touchStaff(Stimulus at) {
+        int day = at.day;
+        scopes.staffOn(day, marks);
+        boolean runsOver = at.runsOver;
+        while (day + 1 < problem.calendar.days() && (runsOver || timelines.runsOver(day))) {
+            scopes.staffOn(++day, marks);
+            runsOver = false;
+        }
+    }
+
+    private Cost unplaced(Session session) {
+        Cost cost = unplaced[session.index];
+        if (cost == null) {
+            cost = new Cost();
+            evaluator.placement(session, null, sink.into(cost));
+            unplaced[session.index] = cost;
+        }
+        return cost;
+    }
+
+    /** What an option costs by itself and with fixed things: it never changes, so it is worked out once. */
+    private Cost alone(Session session, Stimulus at) {
+        if (at.option < 0) {
+            Cost once = new Cost();
+            evaluator.placement(session, at, sink.into(once));
+            evaluator.pairsWithFixed(at, sink);
+            return once;
+        }
+        @Nullable Cost[] known = java.util.Objects.requireNonNull(byOption[session.index]);
+        Cost cost = known[at.option];
+        if (cost == null) {
+            cost = new Cost();
+            evaluator.placement(session, at, sink.into(cost));
+            evaluator.pairsWithFixed(at, sink);
+            known[at.option] = cost;
+        }
+        return cost;
+    }
+
+    private Cost pairs(Stimulus at) {
+        scratch.clear();
+        evaluator.pairsWithPlaced(at, sink.into(scratch));
+        return scratch;
+    }
+
+    /** Works out what the moves since the last call have touched, and tells what the plan costs. */
+    public Cost settle() {
+        for (int i = 0; i < dirtyCount; i++) {
+            int cohort = dirtyCohorts[i];
+            int day = dirtyDays[i];
+            dirty[cohort][day] = false;
+            DayState before = timelines.day(cohort, day);
+            DayState now = timelines.workedOut(cohort, day, new DayState());
+            journal.changed(cohort, day, before);
+            timelines.setDay(cohort, day, now);
+            scopes.dayChanged(problem.cohorts.get(cohort).mainGroup(), day, before, now, marks);
+        }
+        dirtyCount = 0;
+        for (int i = 0; i < marks.count(); i++) {
+            settleScope(marks.at(i));
+        }
+        marks.clear();
+        return total;
+    }
+
+    private void settleScope(int scope) {
+        scratch.clear();
+        evaluator.scope(scope, sink.into(scratch));
+        if (!scratch.same(kept[scope])) {
+            journal.changed(scope, kept[scope]);
+            total.subtract(kept[scope]);
+            total.add(scratch);
+            kept[scope].set(scratch);
+        }
+    }
+
+    /** What the plan costs; {@link #settle} must have been called since the last move. */
+    public Cost total() {
+        return total;
+    }
+
+    /** Makes the moves so far final: {@link #revert} goes back to here. */
+    public void keep() {
+        journal.clear(total);
+    }
+
+    /** Takes back all moves since the last {@link #keep}. */
+    public void revert() {
+        journal.takeBack(timelines, kept, total);
+    }
+
+    /** Tells a sink all that is broken, scope by scope; told facts too. */
+    public void explain(Sink facts) {
+        for (Session session : problem.sessions) {
+            Stimulus at = timelines.at(session.index);
+            evaluator.placement(session, at, facts);
+            if (at != null) {
+                evaluator.pairsWithFixed(at, facts);
+                evaluator.pairsWithPlaced(at, (rule, view, breach, heads) -> {
+                    // Each pair is seen from both sides: it is told by the later of the two.
+                    if (((PairView) view).second() == at) {
+                        facts.breach(rule, view, breach, heads);
+                    }
+                });
+            }
+        }
+        for (int scope = 0; scope < scopes.count(); scope++) {
+            evaluator.scope(scope, facts);
+        }
+    }
+
+    /** Tells a sink what is broken in all scopes that a placement of a session touches or would touch. */
+    public void explainAround(Session session, Stimulus at, Sink facts) {
+        Marks around = new Marks(scopes.count());
+        scopes.touchedBy(at, session.aim == null ? -1 : session.aim.index, around);
+        scopes.staffOn(at.day, around);
+        for (int i = 0; i < around.count(); i++) {
+            evaluator.scope(around.at(i), facts);
+        }
+        if (timelines.at(session.index) == at) {
+            evaluator.placement(session, at, facts);
+            evaluator.pairsWithFixed(at, facts);
+            evaluator.pairsWithPlaced(at, facts);
+        }
+    }
+
+    /** Tells a sink what fixed things break among themselves: facts that nobody here can mend. */
+    public void explainFixed(Sink facts) {
+        for (int i = 0; i < problem.fixed.size(); i++) {
+            for (int j = i + 1; j < problem.fixed.size(); j++) {
+                Stimulus a = problem.fixed.get(i);
+                Stimulus b = problem.fixed.get(j);
+                boolean past = a.kind == Stimulus.Kind.HISTORY && b.kind == Stimulus.Kind.HISTORY;
+                if (!past && b.day - a.day <= Evaluator.PAIR_REACH && Evaluator.shareSomebody(a, b)) {
+                    evaluator.pair(a, b, facts);
+                }
+            }
+        }
+    }
+
+    /** A cohort's day as the plan stands. */
+    public DayState day(int cohort, int day) {
+        return timelines.day(cohort, day);
+    }
+
+    /** What a cohort does on a day, in order of start. */
+    public Stimulus[] things(int cohort, int day) {
+        return timelines.things(cohort, day);
+    }
+
+    /** Ids of the rules in force for a group. */
+    public java.util.List<String> rulesInForce(int group) {
+        return evaluator.rules(group).ids();
+    }
+}

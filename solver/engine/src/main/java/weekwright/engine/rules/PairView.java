@@ -1,0 +1,75 @@
+package weekwright.engine.rules;
+
+import weekwright.engine.problem.GroupInfo;
+import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.Stimulus;
+
+/** Two things on common timelines, the earlier first. */
+public final class PairView extends View {
+    private Stimulus first;
+    private Stimulus second;
+    private GroupInfo group;
+
+    PairView(Problem problem, Stimulus any, GroupInfo anyGroup) {
+        super(problem);
+        first = any;
+        second = any;
+        group = anyGroup;
+    }
+
+    /** Puts two things in order of start. */
+    PairView of(Stimulus a, Stimulus b) {
+        boolean inOrder = Stimulus.inOrder(a, b) <= 0;
+        first = inOrder ? a : b;
+        second = inOrder ? b : a;
+        group = problem.groups.get(groupOf());
+        return this;
+    }
+
+    /** The later placement's group; of two fixed things the later one's. */
+    private int groupOf() {
+        if (second.placed() || !first.placed()) {
+            return second.group >= 0
+                    ? second.group
+                    : first.group >= 0 ? first.group : cohort(second.cohorts[0]).mainGroup();
+        }
+        return first.group;
+    }
+
+    /** The earlier thing. */
+    public Stimulus first() {
+        return first;
+    }
+
+    /** The later thing. */
+    public Stimulus second() {
+        return second;
+    }
+
+    /** Elapsed minutes from the end of the earlier to the start of the later. */
+    int gap() {
+        return second.start - first.end;
+    }
+
+    /** Whether at least one of them was placed. */
+    boolean onePlaced() {
+        return first.placed() || second.placed();
+    }
+
+    /** Adds all cohorts that take part in both, at one cost a head. */
+    void addCommon(Breach breach, int cost, int measured, int limit) {
+        for (int cohort : first.cohorts) {
+            if (second.has(cohort)) {
+                breach.add(cohort, heads(cohort), cost, measured, limit);
+            }
+        }
+        if (!onePlaced()) {
+            breach.told();
+        }
+    }
+
+    @Override
+    public GroupInfo group() {
+        return group;
+    }
+}

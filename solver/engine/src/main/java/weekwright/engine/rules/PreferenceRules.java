@@ -1,0 +1,108 @@
+package weekwright.engine.rules;
+
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.Session;
+import weekwright.engine.problem.StayClose;
+import weekwright.engine.problem.Stimulus;
+import weekwright.model.rulebook.RuleSettings;
+import weekwright.model.scenario.ClockTime;
+import weekwright.model.scenario.Prefer;
+
+/** What the coach would rather have, and the plan that people already know. */
+final class PreferenceRules {
+    private PreferenceRules() {}
+
+    /** A session lies in the hours that its aim prefers. */
+    static final class PreferredTime extends RuleOn<PlacementView> {
+        private static final int WHOLE_DAY = 24 * 60;
+
+        PreferredTime(RuleSettings settings) {
+            super("preferred-time", settings);
+        }
+
+        @Override
+        void judge(PlacementView view, Sink sink) {
+            Stimulus at = view.at();
+            Prefer prefer = prefer(view);
+            if (at == null || prefer == null) {
+                return;
+            }
+            int start = view.problem.calendar.clockMinutes(at.start);
+            int end = start + at.minutes();
+            int from = minutes(prefer.from(), 0);
+            int to = minutes(prefer.to(), WHOLE_DAY);
+            int outside = Math.max(Math.max(0, from - start), end - to);
+            if (outside > 0) {
+                PlaceAndTimeRules.reportWhole(this, view, sink, outside, 0, 0);
+            }
+        }
+
+        private static int minutes(@Nullable ClockTime time, int otherwise) {
+            return time == null ? otherwise : time.minutes();
+        }
+    }
+
+    /** A session lies in a facility that its aim prefers. */
+    static final class PreferredFacility extends RuleOn<PlacementView> {
+        PreferredFacility(RuleSettings settings) {
+            super("preferred-facility", settings);
+        }
+
+        @Override
+        void judge(PlacementView view, Sink sink) {
+            Stimulus at = view.at();
+            Prefer prefer = prefer(view);
+            if (at == null || prefer == null || prefer.facilities().isEmpty()) {
+                return;
+            }
+            String id = at.facility < 0
+                    ? ""
+                    : view.problem.facilities.get(at.facility).facility.id();
+            if (!prefer.facilities().contains(id)) {
+                PlaceAndTimeRules.reportWhole(this, view, sink, 1, 0, 0);
+            }
+        }
+    }
+
+    /** A session stays where people already know it to be; dearer once the plan is given out, and when it is soon. */
+    static final class KeepPlan extends RuleOn<PlacementView> {
+        private final int draft = points("draftPoints");
+        private final int otherDay = points("dayPoints");
+        private final int otherHour = points("hourPoints");
+        private final int place = points("placePoints");
+        private final int soon = minutes("soonHours");
+        private final double soonFactor = number("soonFactor");
+
+        KeepPlan(RuleSettings settings) {
+            super("keep-plan", settings);
+        }
+
+        @Override
+        void judge(PlacementView view, Sink sink) {
+            StayClose stay = view.problem.stayClose;
+            Session session = view.session();
+            Stimulus before = session.before;
+            if (stay == null || before == null || view.at() == before) {
+                return;
+            }
+            int cost = stay.published() ? published(before, view.at()) : draft;
+            boolean isSoon =
+                    stay.now() != Integer.MIN_VALUE && before.start >= stay.now() && before.start - stay.now() <= soon;
+            double factor = stay.published() && isSoon ? soonFactor : 1;
+            Breach breach = view.breach().days(before.day, before.day);
+            breach.addAmount(view.group().heads, (int) Math.round(cost * factor), 1, 0);
+            report(sink, view, breach);
+        }
+
+        private int published(Stimulus before, @Nullable Stimulus at) {
+            if (at == null || at.day != before.day) {
+                return otherDay;
+            }
+            return at.start != before.start || at.dose != before.dose ? otherHour : place;
+        }
+    }
+
+    private static @Nullable Prefer prefer(PlacementView view) {
+        return view.session().aim == null ? null : view.session().aim.aim.prefer();
+    }
+}

@@ -1,0 +1,165 @@
+package weekwright.engine.rules;
+
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.Cohort;
+import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.Session;
+import weekwright.engine.problem.Stimulus;
+
+/** Where every session lies, and what each day asks of each cohort. */
+final class Timelines implements DayBook {
+    final Problem problem;
+    /** Sessions placed, by group and day. */
+    final DayLists byGroup;
+    /** Sessions placed, by facility and day. */
+    final DayLists byFacility;
+
+    private final @Nullable Stimulus[] at;
+    private final DayState[][] days;
+    private final DayState[][] fixedDays;
+    private final int[] joinedMinutes;
+    private final int[] overnight;
+    private Stimulus[] scratch = new Stimulus[16];
+
+    Timelines(Problem problem) {
+        this.problem = problem;
+        int length = problem.calendar.days();
+        byGroup = new DayLists(problem.groups.size(), length);
+        byFacility = new DayLists(problem.facilities.size(), length);
+        overnight = new int[length];
+        at = new @Nullable Stimulus[problem.sessions.size()];
+        joinedMinutes = problem.cohorts.stream()
+                .mapToInt(cohort ->
+                        (int) problem.groups.get(cohort.mainGroup()).settings.number("visits-per-day", "joinedMinutes"))
+                .toArray();
+        days = new DayState[problem.cohorts.size()][length];
+        fixedDays = new DayState[problem.cohorts.size()][length + 2 * Problem.EDGE];
+        for (Cohort cohort : problem.cohorts) {
+            fillFixed(cohort.index(), length);
+        }
+    }
+
+    private void fillFixed(int cohort, int length) {
+        for (int day = -Problem.EDGE; day < length + Problem.EDGE; day++) {
+            DayState state = workedOut(cohort, day, new DayState());
+            fixedDays[cohort][day + Problem.EDGE] = state;
+            if (day >= 0 && day < length) {
+                days[cohort][day] = state;
+            }
+        }
+    }
+
+    /** Where a session lies, or null. */
+    @Nullable
+    Stimulus at(int session) {
+        return at[session];
+    }
+
+    /** Puts a session somewhere or nowhere, without working out the days anew. */
+    void put(int session, @Nullable Stimulus to) {
+        Stimulus from = at[session];
+        if (from != null) {
+            overnight[from.day] -= from.runsOver ? 1 : 0;
+            byGroup.remove(from.group, from);
+            if (from.facility >= 0) {
+                byFacility.remove(from.facility, from);
+            }
+        }
+        at[session] = to;
+        if (to != null) {
+            overnight[to.day] += to.runsOver ? 1 : 0;
+            byGroup.add(to.group, to);
+            if (to.facility >= 0) {
+                byFacility.add(to.facility, to);
+            }
+        }
+    }
+
+    @Override
+    public DayState day(int cohort, int day) {
+        return day >= 0 && day < days[cohort].length ? days[cohort][day] : fixedDay(cohort, day);
+    }
+
+    @Override
+    public DayState fixedDay(int cohort, int day) {
+        int index = Math.min(Math.max(0, day + Problem.EDGE), fixedDays[cohort].length - 1);
+        return fixedDays[cohort][index];
+    }
+
+    /** Takes over a day that was worked out before. */
+    void setDay(int cohort, int day, DayState state) {
+        days[cohort][day] = state;
+    }
+
+    /** Works a day out from what lies on it now. */
+    DayState workedOut(int cohort, int day, DayState into) {
+        int count = gather(cohort, day);
+        into.of(scratch, count, cohort, joinedMinutes[cohort]);
+        into.busy |= problem.longTravel(cohort, day);
+        return into;
+    }
+
+    /** What a cohort does on a day, in order of start. */
+    Stimulus[] things(int cohort, int day) {
+        return Arrays.copyOf(scratch, gather(cohort, day));
+    }
+
+    private int gather(int cohort, int day) {
+        int count = 0;
+        for (int group : problem.cohorts.get(cohort).groups()) {
+            for (int i = byGroup.count(group, day) - 1; i >= 0; i--) {
+                Stimulus placed = byGroup.at(group, day, i);
+                if (placed.has(cohort)) {
+                    count = insert(placed, count);
+                }
+            }
+        }
+        for (Stimulus fixed : problem.fixed(cohort, day)) {
+            count = insert(fixed, count);
+        }
+        return count;
+    }
+
+    private int insert(Stimulus thing, int count) {
+        if (count == scratch.length) {
+            scratch = Arrays.copyOf(scratch, 2 * count);
+        }
+        int place = count;
+        while (place > 0 && Stimulus.inOrder(thing, scratch[place - 1]) < 0) {
+            scratch[place] = scratch[place - 1];
+            place--;
+        }
+        scratch[place] = thing;
+        return count + 1;
+    }
+
+    /** Sessions placed on some days, of all groups, in order of start. */
+    Stimulus[] placedFrom(int first, int last) {
+        int count = 0;
+        for (int day = first; day <= last; day++) {
+            for (int group = 0; group < problem.groups.size(); group++) {
+                for (int i = byGroup.count(group, day) - 1; i >= 0; i--) {
+                    count = insert(byGroup.at(group, day, i), count);
+                }
+            }
+        }
+        return Arrays.copyOf(scratch, count);
+    }
+
+    /** Whether a session placed on a day runs into the next. */
+    boolean runsOver(int day) {
+        return overnight[day] > 0;
+    }
+
+    /** How many sessions of an aim are placed in a week. */
+    int placed(Iterable<Session> sessions, boolean microOnly) {
+        int placed = 0;
+        for (Session session : sessions) {
+            Stimulus where = at[session.index];
+            boolean counts = where != null && (!microOnly || where.dose == weekwright.model.scenario.Dose.MICRO);
+            placed += counts ? 1 : 0;
+        }
+        return placed;
+    }
+}

@@ -1,0 +1,99 @@
+package weekwright.engine.search;
+
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.AimInfo;
+import weekwright.engine.problem.Cost;
+import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.Session;
+import weekwright.engine.problem.Stimulus;
+import weekwright.engine.rules.Judge;
+
+/** A first plan: the dearest and hardest sessions first, each where it costs least then. */
+final class Construction {
+    private final Problem problem;
+    private final Judge judge;
+    private final Watch watch;
+
+    Construction(Problem problem, Watch watch) {
+        this.problem = problem;
+        this.watch = watch;
+        judge = new Judge(problem);
+    }
+
+    /** Where the sessions of the plan that was read stand, and nothing else. */
+    static @Nullable Stimulus[] standing(Problem problem) {
+        @Nullable Stimulus[] at = new @Nullable Stimulus[problem.sessions.size()];
+        for (Session session : problem.sessions) {
+            at[session.index] = session.before;
+        }
+        return at;
+    }
+
+    /** Only what must stay placed. */
+    static @Nullable Stimulus[] held(Problem problem) {
+        @Nullable Stimulus[] at = standing(problem);
+        for (Session session : problem.sessions) {
+            if (!session.stays) {
+                at[session.index] = null;
+            }
+        }
+        return at;
+    }
+
+    @Nullable
+    Stimulus[] build() {
+        for (Session session : problem.sessions) {
+            judge.move(session, session.before);
+        }
+        judge.settle();
+        judge.keep();
+        List<Session> missing = problem.sessions.stream()
+                .filter(session -> session.before == null && wanted(session))
+                .sorted(Comparator.comparing(Construction::rank).thenComparingInt(s -> s.coarse.length))
+                .toList();
+        for (Session session : missing) {
+            if (watch.tried(session.coarse.length)) {
+                break;
+            }
+            place(session);
+        }
+        return judge.placements();
+    }
+
+    private static int rank(Session session) {
+        return session.aim == null ? 0 : session.aim.aim.priority().ordinal();
+    }
+
+    /** Sessions beyond the number wanted are left to the search. */
+    private boolean wanted(Session session) {
+        AimInfo aim = session.aim;
+        if (aim == null || session.options.length == 0) {
+            return false;
+        }
+        int number = aim.sessions.get(session.week).indexOf(session) + 1;
+        return number + aim.commitments[session.week] <= Math.max(aim.target(session.week), aim.least(session.week));
+    }
+
+    private void place(Session session) {
+        Stimulus best = null;
+        long least = weight(judge.total());
+        for (Stimulus option : session.coarse) {
+            judge.move(session, option);
+            long weight = weight(judge.settle());
+            if (weight < least) {
+                least = weight;
+                best = option;
+            }
+            judge.revert();
+        }
+        judge.move(session, best);
+        judge.settle();
+        judge.keep();
+    }
+
+    private static long weight(Cost cost) {
+        return cost.mustSlope + cost.restSlope;
+    }
+}

@@ -1,0 +1,93 @@
+package weekwright.engine.search;
+
+import java.util.Random;
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.Session;
+import weekwright.engine.problem.Stimulus;
+
+/** A session's options on the coarse grid, by day and clock time. */
+final class Places {
+    private static final int DAYS = 7;
+
+    private final Stimulus[] options;
+    private final int firstDay;
+    private final int[] dayStarts = new int[DAYS + 1];
+    private final int[] clock;
+
+    Places(Problem problem, Session session) {
+        options = session.coarse.clone();
+        java.util.Arrays.sort(
+                options,
+                java.util.Comparator.comparingInt((Stimulus o) -> o.start).thenComparingInt(o -> o.option));
+        firstDay = 7 * session.week;
+        clock = new int[options.length];
+        int at = 0;
+        for (int day = 0; day < DAYS; day++) {
+            dayStarts[day] = at;
+            while (at < options.length && options[at].day <= firstDay + day) {
+                clock[at] = problem.calendar.clockMinutes(options[at].start);
+                at++;
+            }
+        }
+        dayStarts[DAYS] = at;
+    }
+
+    Stimulus any(Random random) {
+        return options[random.nextInt(options.length)];
+    }
+
+    /** Any option on a day, or null. */
+    @Nullable
+    Stimulus onDay(int day, Random random) {
+        int from = from(day);
+        int to = to(day);
+        return from >= to ? null : options[from + random.nextInt(to - from)];
+    }
+
+    /** The option most like another on a day and clock time: same place and dose if there is one; null if none. */
+    @Nullable
+    Stimulus like(Stimulus other, int day, int clockMinutes) {
+        Stimulus found = null;
+        for (int i = from(day); i < to(day); i++) {
+            if (clock[i] == clockMinutes) {
+                Stimulus option = options[i];
+                if (option.facility == other.facility && option.dose == other.dose) {
+                    return option;
+                }
+                if (found == null || option.dose == other.dose) {
+                    found = option;
+                }
+            }
+        }
+        return found;
+    }
+
+    /** An option at the same start as another, with another place or dose, or null. */
+    @Nullable
+    Stimulus sibling(Stimulus other, Random random) {
+        int from = from(other.day);
+        int to = to(other.day);
+        if (from >= to) {
+            return null;
+        }
+        int start = random.nextInt(to - from);
+        for (int i = 0; i < to - from; i++) {
+            Stimulus option = options[from + (start + i) % (to - from)];
+            if (option.start == other.start && option != other) {
+                return option;
+            }
+        }
+        return null;
+    }
+
+    private int from(int day) {
+        int of = day - firstDay;
+        return of < 0 || of >= DAYS ? 0 : dayStarts[of];
+    }
+
+    private int to(int day) {
+        int of = day - firstDay;
+        return of < 0 || of >= DAYS ? 0 : dayStarts[of + 1];
+    }
+}

@@ -1,0 +1,31 @@
+package weekwright.engine.search;
+
+import weekwright.engine.problem.Cost;
+
+/** Hears of a search and tells it when to stop. Called from the searching threads. */
+interface Watch {
+    /** Hears nothing and never stops. */
+    Watch NONE = new Watch() {
+        @Override
+        public void better(Cost total, int placed, long moves) {}
+
+        @Override
+        public boolean tried(long moves) {
+            return false;
+        }
+
+        @Override
+        public Watch forShare(double share) {
+            return this;
+        }
+    };
+
+    /** A better plan was found by one of the searches. */
+    void better(Cost total, int placed, long moves);
+
+    /** Moves tried since the last call; whether to stop now. */
+    boolean tried(long moves);
+
+    /** The same watch, stopping when a share of the time is spent. */
+    Watch forShare(double share);
+}

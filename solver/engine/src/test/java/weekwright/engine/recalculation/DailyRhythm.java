@@ -1,0 +1,102 @@
+package weekwright.engine.recalculation;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+
+/** Coming and going: visits of a day, and the night after it. */
+final class DailyRhythm extends Judge {
+    DailyRhythm(Case the, Ledger ledger) {
+        super(the, ledger);
+    }
+
+    @Override
+    void judge() {
+        visitsPerDay();
+        nightRest();
+    }
+
+    /** Nobody comes more than twice a day; what lies close together is one visit. */
+    private void visitsPerDay() {
+        for (Person person : the.people()) {
+            String group = person.mainGroup();
+            long most = number("visits-per-day", "visits", group).roundedDown();
+            for (LocalDate date : dates(person)) {
+                List<Thing> things = takingTime(person, date).stream()
+                        .filter(thing -> !thing.past())
+                        .toList();
+                List<Thing> fixed =
+                        things.stream().filter(thing -> !thing.placed()).toList();
+                if (visits(things, group) > most && visits(fixed, group) <= most) {
+                    must("visits-per-day", names(group, date), group, share(group));
+                }
+            }
+        }
+    }
+
+    private int visits(List<Thing> things, String group) {
+        Fraction joined = number("visits-per-day", "joinedMinutes", group);
+        int visits = 0;
+        Instant last = Instant.MIN;
+        for (Thing thing : things.stream()
+                .sorted(Comparator.comparing(Thing::occupiedFrom))
+                .toList()) {
+            boolean first = visits == 0;
+            if (first
+                    || Fraction.of(Duration.between(last, thing.occupiedFrom()).toMinutes())
+                            .above(joined)) {
+                visits++;
+            }
+            last = first || thing.occupiedTo().isAfter(last) ? thing.occupiedTo() : last;
+        }
+        return visits;
+    }
+
+    /** Eight hours from the last end of a day, the way home included, to the first start of the next. */
+    private void nightRest() {
+        for (Person person : the.people()) {
+            String group = person.mainGroup();
+            for (LocalDate date : dates(person)) {
+                List<Thing> evening = last(takingTime(person, date));
+                List<Thing> morning = first(takingTime(person, date.plusDays(1)));
+                if (evening.isEmpty() || morning.isEmpty() || !(isOurs(evening) || isOurs(morning))) {
+                    continue;
+                }
+                Fraction rest = Fraction.hours(
+                        evening.get(0).occupiedTo(), morning.get(0).occupiedFrom());
+                Fraction hoursShort = number("night-rest", "hours", group).minus(rest);
+                if (hoursShort.positive()) {
+                    mustHours("night-rest", names(group, date), group, hoursShort, share(group));
+                }
+            }
+        }
+    }
+
+    /** The things of a day that end last; more than one only where they end together. */
+    private static List<Thing> last(List<Thing> things) {
+        return things.stream()
+                .filter(thing ->
+                        things.stream().noneMatch(other -> other.occupiedTo().isAfter(thing.occupiedTo())))
+                .toList();
+    }
+
+    private static List<Thing> first(List<Thing> things) {
+        return things.stream()
+                .filter(thing ->
+                        things.stream().noneMatch(other -> other.occupiedFrom().isBefore(thing.occupiedFrom())))
+                .toList();
+    }
+
+    private List<LocalDate> dates(Person person) {
+        return the.line(person).stream().map(Thing::date).distinct().toList();
+    }
+
+    /** What takes the person there on a date: sessions and fixtures, the bench included. */
+    private List<Thing> takingTime(Person person, LocalDate date) {
+        return the.line(person).stream()
+                .filter(thing -> thing.family() != null && thing.date().equals(date))
+                .toList();
+    }
+}

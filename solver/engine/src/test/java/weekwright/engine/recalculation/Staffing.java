@@ -1,0 +1,66 @@
+package weekwright.engine.recalculation;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import weekwright.model.scenario.StaffMember;
+
+/** Who leads what. */
+final class Staffing extends Judge {
+    private record Duty(String lead, Instant start, Instant end) {}
+
+    private final List<Duty> duties = new ArrayList<>();
+
+    Staffing(Case the, Ledger ledger) {
+        super(the, ledger);
+    }
+
+    @Override
+    void judge() {
+        leadFree();
+    }
+
+    /** A session that somebody listed may lead has one of them, present and free; given leads come first. */
+    private void leadFree() {
+        List<Thing> sessions = the.placements().stream()
+                .filter(session -> the.scenario().staff().stream().anyMatch(member -> mayLead(member, session)))
+                .sorted(Comparator.comparing((Thing session) -> session.lead() == null)
+                        .thenComparing(Thing.IN_TIME))
+                .toList();
+        for (Thing session : sessions) {
+            List<StaffMember> free = the.scenario().staff().stream()
+                    .filter(member -> session.lead() == null || member.id().equals(session.lead()))
+                    .filter(member -> mayLead(member, session) && isThere(member, session) && isFree(member, session))
+                    .sorted(Comparator.comparing(StaffMember::id))
+                    .toList();
+            if (free.isEmpty()) {
+                must("lead-free", session.key(), session.group(), shareOfThosePresent(session));
+            }
+            String lead = session.lead() != null
+                    ? session.lead()
+                    : free.isEmpty() ? "nobody" : free.get(0).id();
+            duties.add(new Duty(lead, session.start(), session.end()));
+        }
+    }
+
+    private static boolean mayLead(StaffMember member, Thing session) {
+        return member.leads().contains("*")
+                || member.leads().contains(session.trains().id());
+    }
+
+    private boolean isThere(StaffMember member, Thing session) {
+        return PlaceAndTime.minutesOutside(
+                        session, member.windows(), member.away(), the.scenario().zone())
+                == 0;
+    }
+
+    private boolean isFree(StaffMember member, Thing session) {
+        long atOnce = duties.stream()
+                .filter(duty -> duty.lead().equals(member.id()))
+                .filter(duty ->
+                        duty.start().isBefore(session.end()) && session.start().isBefore(duty.end()))
+                .count();
+        return atOnce < member.atOnce();
+    }
+}
