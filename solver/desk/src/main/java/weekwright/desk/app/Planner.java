@@ -1,9 +1,9 @@
 package weekwright.desk.app;
 
 import weekwright.engine.Engine;
-import weekwright.engine.Judged;
-import weekwright.engine.Progress;
 import weekwright.engine.Proposal;
+import weekwright.engine.explain.Judged;
+import weekwright.engine.search.Progress;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Scenario;
 

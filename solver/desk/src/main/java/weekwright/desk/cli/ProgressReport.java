@@ -5,7 +5,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
 import weekwright.desk.view.Plain;
 import weekwright.desk.view.SearchLine;
-import weekwright.engine.Progress;
+import weekwright.engine.search.Progress;
 import weekwright.model.plan.Totals;
 
 /** Tells how a search goes: one line that is rewritten on a terminal, a line now and then elsewhere. */

@@ -4,7 +4,7 @@ import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.view.PlanPages;
 import weekwright.desk.view.TextPage;
-import weekwright.engine.Judged;
+import weekwright.engine.explain.Judged;
 import weekwright.model.document.Documents;
 import weekwright.model.plan.Totals;
 import weekwright.model.scenario.Scenario;

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import weekwright.desk.view.PlanPage.Breaches;
 import weekwright.desk.view.PlanPage.Line;
 import weekwright.desk.view.PlanPage.Standing;
-import weekwright.engine.Judged;
+import weekwright.engine.explain.Judged;
 import weekwright.model.plan.Blocker;
 import weekwright.model.plan.CheapestOption;
 import weekwright.model.plan.Finding;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import weekwright.engine.Judged;
+import weekwright.engine.explain.Judged;
 import weekwright.model.catalogue.DayClass;
 import weekwright.model.plan.Blocker;
 import weekwright.model.plan.Finding;
