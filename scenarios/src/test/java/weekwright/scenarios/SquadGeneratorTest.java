@@ -136,7 +136,8 @@ class SquadGeneratorTest {
                     outside++;
                 } else {
                     ids.add(placement.id());
-                    LocalDate week = LocalDate.parse(placement.id().split("/")[2]);
+                    LocalDate week = LocalDate.parse(
+                            List.of(placement.id().split("/", -1)).get(2));
                     assertThat(day).isBetween(week, week.plusDays(6));
                 }
             }

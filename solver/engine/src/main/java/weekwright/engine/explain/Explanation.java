@@ -15,6 +15,7 @@ import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.DayState;
 import weekwright.engine.rules.Judge;
 import weekwright.engine.rules.Leads;
+import weekwright.model.document.Documents;
 import weekwright.model.plan.Finding;
 import weekwright.model.plan.Pin;
 import weekwright.model.plan.Placement;
@@ -48,7 +49,7 @@ public final class Explanation {
         Plan plan = new Plan(
                 Scenario.VERSION,
                 problem.scenario.id(),
-                null,
+                Documents.digest(problem.scenario),
                 published,
                 solver,
                 placements(),

@@ -118,10 +118,11 @@ final class AimRules {
             };
         }
 
+        /** Whether a day lies between two fixtures, or on one of them, that are fewer than so many days apart. */
         private boolean betweenFixtures(PlacementView view, int day) {
             for (int before = day; before > day - apart; before--) {
-                if (view.group().fixtureOn(before)) {
-                    return anotherWithin(view, day, before);
+                if (view.group().fixtureOn(before) && anotherWithin(view, day, before)) {
+                    return true;
                 }
             }
             return false;

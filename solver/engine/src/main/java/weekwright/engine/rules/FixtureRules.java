@@ -312,8 +312,8 @@ final class FixtureRules {
 
         AfterHours.Asked asked(PairView view, FamilyInfo session, int cohort) {
             Stimulus fixture = view.first();
-            Played played = Played.of(
-                    java.util.Objects.requireNonNull(fixture.appearances).minutes(cohort));
+            Played played =
+                    java.util.Objects.requireNonNull(fixture.appearances).played(cohort);
             if (played == Played.SHORT) {
                 return AfterHours.afterShort(view.problem.shortAppearance, session);
             }
