@@ -9,6 +9,10 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** Reads the data that ship with the program. */
 public final class BuiltIn {
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .build();
+
     private BuiltIn() {}
 
     /**
@@ -17,14 +21,11 @@ public final class BuiltIn {
      * @throws IllegalStateException when it is missing: the program was packed wrongly
      */
     public static <T> T read(String name, TypeReference<T> type) {
-        JsonMapper mapper = JsonMapper.builder()
-                .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                .build();
         try (InputStream data = BuiltIn.class.getResourceAsStream(name)) {
             if (data == null) {
                 throw new IllegalStateException("the built-in file " + name + " is missing: build the program anew");
             }
-            return mapper.readValue(data, type);
+            return MAPPER.readValue(data, type);
         } catch (IOException e) {
             throw new UncheckedIOException("the built-in file " + name + " cannot be read", e);
         }

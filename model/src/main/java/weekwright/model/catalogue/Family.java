@@ -1,5 +1,6 @@
 package weekwright.model.catalogue;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -27,6 +28,7 @@ import weekwright.model.scenario.Pathway;
  * @param variants close variations that may rotate
  * @param source published source, or {@code expert proposal}
  */
+@JsonInclude(JsonInclude.Include.NON_NULL)
 public record Family(
         String id,
         String label,

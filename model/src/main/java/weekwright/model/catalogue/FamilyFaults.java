@@ -3,12 +3,12 @@ package weekwright.model.catalogue;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.Ids;
 import weekwright.model.Nearest;
+import weekwright.model.Plain;
 import weekwright.model.scenario.Pathway;
 
 /** What is wrong with a scenario's change to a family, or with a family of its own. */
@@ -73,13 +73,13 @@ final class FamilyFaults {
         within(field, value, 0, 10);
         // Classes are compared exactly, which a tenth allows and a hundredth does not.
         if (value != null && Math.abs(value * 10 - Math.rint(value * 10)) > 1e-9) {
-            found.add(field + ": " + plain(value) + " is finer than a tenth; give it with one decimal");
+            found.add(field + ": " + Plain.number(value) + " is finer than a tenth; give it with one decimal");
         }
     }
 
     private void within(String field, @Nullable Number value, int least, int most) {
         if (value != null && !(value.doubleValue() >= least && value.doubleValue() <= most)) {
-            found.add(field + ": " + plain(value.doubleValue()) + " is outside " + least + " to " + most);
+            found.add(field + ": " + Plain.number(value.doubleValue()) + " is outside " + least + " to " + most);
         }
     }
 
@@ -109,8 +109,8 @@ final class FamilyFaults {
         Double want = hours.want();
         within(field + ".want", want, 0, 240);
         if (want != null && want < hours.must()) {
-            found.add(field + ".want: " + plain(want) + " h wanted is less than the " + plain(hours.must())
-                    + " h that must be; give the same or more");
+            found.add(field + ".want: " + Plain.number(want) + " h wanted is less than the "
+                    + Plain.number(hours.must()) + " h that must be; give the same or more");
         }
     }
 
@@ -137,9 +137,5 @@ final class FamilyFaults {
                 found.add("variants: " + variant.id() + " is there twice; give each variant its own id");
             }
         }
-    }
-
-    private static String plain(double value) {
-        return value == Math.rint(value) ? String.format(Locale.ROOT, "%.0f", value) : Double.toString(value);
     }
 }

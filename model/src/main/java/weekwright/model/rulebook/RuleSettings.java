@@ -63,7 +63,8 @@ public final class RuleSettings {
         RuleNumber number = known(ruleId, name);
         Double usual = number.usual();
         if (number.keyed() != null || usual == null) {
-            throw new IllegalArgumentException(name + " of " + ruleId + " is given by " + number.keyed());
+            throw new IllegalArgumentException(
+                    name + " of " + ruleId + " is given by " + number.keyed() + ": ask for it by one");
         }
         return setting(ruleId).numbers().get(name) instanceof Number given ? given.doubleValue() : usual;
     }

@@ -2,11 +2,12 @@ package weekwright.model.rulebook;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.Nearest;
+import weekwright.model.Plain;
 import weekwright.model.scenario.Pathway;
 import weekwright.model.scenario.RuleSetting;
 
@@ -28,12 +29,12 @@ final class SettingFaults {
         this.rule = rule;
     }
 
-    /** One line a fault; the path of the field comes before the first colon. */
+    /** One line a fault, numbers in alphabetical order; the path of the field comes before the first colon. */
     static List<String> of(Rule rule, RuleSetting setting) {
         SettingFaults faults = new SettingFaults(rule);
         faults.level(setting.level());
         faults.weight(setting.weight());
-        setting.numbers().forEach(faults::named);
+        new TreeMap<>(setting.numbers()).forEach(faults::named);
         return List.copyOf(faults.found);
     }
 
@@ -51,7 +52,7 @@ final class SettingFaults {
 
     private void weight(@Nullable Double weight) {
         if (weight != null && !(weight >= 0 && weight <= MOST_WEIGHT)) {
-            found.add("weight: " + plain(weight) + " is outside 0 to " + plain(MOST_WEIGHT));
+            found.add("weight: " + Plain.number(weight) + " is outside 0 to " + Plain.number(MOST_WEIGHT));
         }
     }
 
@@ -72,8 +73,9 @@ final class SettingFaults {
         } else if (value instanceof Map<?, ?> byKey) {
             byKey.forEach((key, one) -> keyed(number, String.valueOf(key), one));
         } else {
-            found.add(number.name() + ": " + shown(value) + " is not a set of numbers by " + number.keyed()
-                    + "; give e.g. { \"" + PATHWAYS.get(0) + "\": " + plain(number.most()) + " }");
+            found.add(number.name() + ": " + shown(value) + " is not a set of numbers by " + number.keyed() + "; give "
+                    + range(number) + " for each, e.g. { \"" + PATHWAYS.get(0) + "\": "
+                    + Plain.number((number.least() + number.most()) / 2) + " }");
         }
     }
 
@@ -87,19 +89,18 @@ final class SettingFaults {
     }
 
     private void one(RuleNumber number, String path, @Nullable Object value) {
-        String range = plain(number.least()) + " to " + plain(number.most()) + " " + number.unit();
         if (!(value instanceof Number given)) {
-            found.add(path + ": " + shown(value) + " is not a number; give " + range);
+            found.add(path + ": " + shown(value) + " is not a number; give " + range(number));
         } else if (!(given.doubleValue() >= number.least() && given.doubleValue() <= number.most())) {
-            found.add(path + ": " + plain(given.doubleValue()) + " is out of range; give " + range);
+            found.add(path + ": " + Plain.number(given.doubleValue()) + " is out of range; give " + range(number));
         }
+    }
+
+    private static String range(RuleNumber number) {
+        return Plain.number(number.least()) + " to " + Plain.number(number.most()) + " " + number.unit();
     }
 
     private static String shown(@Nullable Object value) {
         return value instanceof String text ? "\"" + text + "\"" : String.valueOf(value);
-    }
-
-    private static String plain(double value) {
-        return value == Math.rint(value) ? String.format(Locale.ROOT, "%.0f", value) : Double.toString(value);
     }
 }

@@ -1,0 +1,181 @@
+package weekwright.model.document;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Comparator;
+import java.util.HexFormat;
+import java.util.List;
+import weekwright.model.catalogue.Family;
+import weekwright.model.document.Node.Kind;
+import weekwright.model.plan.Log;
+import weekwright.model.plan.Placement;
+import weekwright.model.plan.Plan;
+import weekwright.model.rulebook.Rule;
+import weekwright.model.scenario.Moment;
+import weekwright.model.scenario.Scenario;
+
+/**
+ * Reads and writes the documents: strictly, with every fault at once; stably, so that writing what was read changes
+ * nothing any more.
+ *
+ * <p>Bytes become values with their places, are held against the schema and then against each other, and only then
+ * become records. No schema, zone or rule is loaded before it is needed.
+ */
+public final class Documents {
+    private static final String SCENARIO = "scenario";
+    private static final String PLAN = "plan";
+    private static final String LOG = "log";
+
+    private Documents() {}
+
+    /**
+     * Reads a scenario.
+     *
+     * @param file name of the file, for messages
+     * @param utf8 its bytes, JSON in UTF-8, at most 16 MiB
+     * @throws DocumentException with all that is wrong
+     */
+    public static Scenario readScenario(String file, byte[] utf8) throws DocumentException {
+        Source source = Source.of(file, utf8);
+        Faults faults = new Faults(source);
+        Schema schema = Schemas.of(SCENARIO);
+        Node document = document(source, SCENARIO, faults);
+        List<Node> moments = Structure.check(document, schema, faults);
+        ScenarioChecks.check(document, moments, faults);
+        faults.throwIfAny();
+        return RecordReader.read(document, schema, Scenario.class);
+    }
+
+    /**
+     * Reads a plan, made by this program or by hand; one made for an earlier state of its scenario is no fault.
+     *
+     * @throws DocumentException with all that is wrong; for a plan of another scenario only that
+     */
+    public static Plan readPlan(String file, byte[] utf8, Scenario scenario) throws DocumentException {
+        Source source = Source.of(file, utf8);
+        Faults faults = new Faults(source);
+        Schema schema = Schemas.of(PLAN);
+        Node document = document(source, PLAN, faults);
+        PlanChecks.sameScenario(document, scenario, faults);
+        List<Node> moments = Structure.check(document, schema, faults);
+        new PlanChecks(scenario, faults).plan(document, moments);
+        faults.throwIfAny();
+        return RecordReader.read(document, schema, Plan.class);
+    }
+
+    /**
+     * Reads a log.
+     *
+     * @throws DocumentException with all that is wrong; for a log of another scenario only that
+     */
+    public static Log readLog(String file, byte[] utf8, Scenario scenario) throws DocumentException {
+        Source source = Source.of(file, utf8);
+        Faults faults = new Faults(source);
+        Schema schema = Schemas.of(LOG);
+        Node document = document(source, LOG, faults);
+        PlanChecks.sameScenario(document, scenario, faults);
+        List<Node> moments = Structure.check(document, schema, faults);
+        new PlanChecks(scenario, faults).log(document, moments);
+        faults.throwIfAny();
+        return RecordReader.read(document, schema, Log.class);
+    }
+
+    /** The values of a document of the right kind and version; fields written twice are noted on the way. */
+    private static Node document(Source source, String kind, Faults faults) throws DocumentException {
+        Node document = TokenWalk.read(source, faults);
+        if (!document.is(Kind.OBJECT)) {
+            throw faults.only(
+                    document,
+                    "a " + kind + " is a set of fields in { }, not " + Shown.value(document),
+                    "Begin with { and end with }.");
+        }
+        Kinds.check(document, kind, faults);
+        return document;
+    }
+
+    /** A scenario as JSON: fields at their usual value are left out. */
+    public static String write(Scenario scenario) {
+        return write(scenario, SCENARIO);
+    }
+
+    /** A plan as JSON: all fields, placements sorted by start, then id. */
+    public static String write(Plan plan) {
+        return write(sorted(plan), PLAN);
+    }
+
+    /** A log as JSON: fields at their usual value are left out. */
+    public static String write(Log log) {
+        return write(log, LOG);
+    }
+
+    /** Session families as JSON, in the shape that a scenario's catalogue accepts. */
+    public static String writeCatalogue(List<Family> families) {
+        return write(families, "catalogue");
+    }
+
+    /** Rules as JSON. */
+    public static String writeRules(List<Rule> rules) {
+        return write(rules, "rules");
+    }
+
+    /** Any record, list or map as JSON in the same hand: for outputs that have no schema here. */
+    public static String writeAny(Object value) {
+        return JsonPrinter.print(RecordWriter.node(value));
+    }
+
+    private static String write(Object value, String schema) {
+        return JsonPrinter.print(Terse.of(RecordWriter.node(value), Schemas.of(schema)));
+    }
+
+    /** Of two times at one reading of the clock the one without an offset is the earlier. */
+    private static Plan sorted(Plan plan) {
+        Comparator<Moment> byTime = Comparator.comparing(Moment::local)
+                .thenComparing(moment -> moment.offset() == null ? "" : moment.toString());
+        List<Placement> placements = plan.placements().stream()
+                .sorted(Comparator.comparing(Placement::start, byTime)
+                        .thenComparing(placement -> placement.id() == null ? "" : placement.id()))
+                .toList();
+        return new Plan(
+                plan.weekwright(),
+                plan.scenario(),
+                plan.scenarioDigest(),
+                plan.published(),
+                plan.solver(),
+                placements,
+                plan.leftOut(),
+                plan.softened(),
+                plan.totals(),
+                plan.findings());
+    }
+
+    /** {@code sha256:} and the digest of the scenario as it is written. */
+    public static String digest(Scenario scenario) {
+        try {
+            byte[] hash =
+                    MessageDigest.getInstance("SHA-256").digest(write(scenario).getBytes(StandardCharsets.UTF_8));
+            return "sha256:" + HexFormat.of().formatHex(hash);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+
+    /** The names that {@link #schema} knows. */
+    public static List<String> schemaNames() {
+        return Schemas.NAMES;
+    }
+
+    /**
+     * The JSON Schema (2020-12) of a document.
+     *
+     * @param name one of {@link #schemaNames}
+     * @throws IllegalArgumentException when there is none of this name
+     */
+    public static String schema(String name) {
+        if (!Schemas.NAMES.contains(name)) {
+            throw new IllegalArgumentException("there is no schema of " + Shown.safe(Shown.quoted(name)) + ". "
+                    + Shown.meant(name, Schemas.NAMES));
+        }
+        return JsonPrinter.print(Schemas.whole(name));
+    }
+}

@@ -1,0 +1,137 @@
+package weekwright.model.document;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import weekwright.model.catalogue.Catalogue;
+import weekwright.model.catalogue.Family;
+import weekwright.model.catalogue.Role;
+import weekwright.model.catalogue.Variant;
+import weekwright.model.scenario.Athlete;
+import weekwright.model.scenario.Facility;
+import weekwright.model.scenario.Fixture;
+import weekwright.model.scenario.Group;
+import weekwright.model.scenario.Scenario;
+import weekwright.model.scenario.StaffMember;
+
+/**
+ * What the ids in a document may refer to.
+ *
+ * @param catalogue families in force
+ * @param misfits ids of families of the scenario's own that are faulty: known, and nothing more is said of them
+ */
+record Known(
+        List<String> groups,
+        List<String> athletes,
+        List<String> fixtures,
+        List<String> facilities,
+        List<String> staff,
+        Catalogue catalogue,
+        List<String> misfits) {
+
+    /** What a scenario's text lists, as far as it can be read. */
+    static Known of(Node scenario, Catalogue catalogue, List<String> misfits) {
+        return new Known(
+                ids(scenario, "groups"),
+                ids(scenario, "athletes"),
+                ids(scenario, "fixtures"),
+                ids(scenario, "facilities"),
+                ids(scenario, "staff"),
+                catalogue,
+                misfits);
+    }
+
+    /** What a scenario lists. */
+    static Known of(Scenario scenario) {
+        return new Known(
+                scenario.groups().stream().map(Group::id).toList(),
+                scenario.athletes().stream().map(Athlete::id).toList(),
+                scenario.fixtures().stream().map(Fixture::id).toList(),
+                scenario.facilities().stream().map(Facility::id).toList(),
+                scenario.staff().stream().map(StaffMember::id).toList(),
+                Catalogue.builtIn().with(scenario.catalogue()),
+                List.of());
+    }
+
+    private static List<String> ids(Node scenario, String list) {
+        return scenario.list(list).stream()
+                .flatMap(entry -> entry.field("id").id().stream())
+                .toList();
+    }
+
+    void group(Node id, Faults faults) {
+        check(id, groups, "group", faults);
+    }
+
+    void athlete(Node id, Faults faults) {
+        check(id, athletes, "athlete", faults);
+    }
+
+    void fixture(Node id, Faults faults) {
+        check(id, fixtures, "fixture", faults);
+    }
+
+    void facility(Node id, Faults faults) {
+        check(id, facilities, "place", faults);
+    }
+
+    void lead(Node id, Faults faults) {
+        check(id, staff, "member of staff", faults);
+    }
+
+    /** A family of any kind. */
+    void family(Node id, Faults faults) {
+        check(id, families(catalogue.families().stream()), "family", faults);
+    }
+
+    /** A family that can be trained: no fixture. */
+    void session(Node id, Faults faults) {
+        if (find(id).filter(family -> family.role() == Role.FIXTURE).isPresent()) {
+            faults.add(
+                    id,
+                    Shown.value(id) + " is a fixture, not a session",
+                    "Name a session family here; fixtures stand in the scenario's list of fixtures.");
+        } else {
+            check(
+                    id,
+                    families(catalogue.families().stream().filter(family -> family.role() != Role.FIXTURE)),
+                    "family",
+                    faults);
+        }
+    }
+
+    /** A family of fixtures. */
+    void fixtureFamily(Node id, Faults faults) {
+        List<String> fixtureFamilies =
+                families(catalogue.families().stream().filter(family -> family.role() == Role.FIXTURE));
+        if (find(id).filter(family -> family.role() != Role.FIXTURE).isPresent()) {
+            faults.add(id, Shown.value(id) + " is a session, not a fixture", Shown.listed(fixtureFamilies));
+        } else {
+            check(id, fixtureFamilies, "fixture family", faults);
+        }
+    }
+
+    /** A variant of a family. */
+    void variant(Node id, Node family, Faults faults) {
+        find(family)
+                .ifPresent(known -> check(
+                        id, known.variants().stream().map(Variant::id).toList(), "variant of " + known.id(), faults));
+    }
+
+    private Optional<Family> find(Node id) {
+        return id.id().flatMap(catalogue::find);
+    }
+
+    private List<String> families(Stream<Family> some) {
+        return Stream.concat(some.map(Family::id), misfits.stream()).distinct().toList();
+    }
+
+    /** An id that must be among those known; one of the wrong form has been reported already. */
+    static void check(Node id, Collection<String> known, String kind, Faults faults) {
+        id.id()
+                .filter(asked -> !known.contains(asked))
+                .ifPresent(asked ->
+                        faults.add(id, "no " + kind + " is called " + Shown.quoted(asked), Shown.meant(asked, known)));
+    }
+}
