@@ -51,7 +51,7 @@ public final class RandomPlans {
                 }
             }
         }
-        placements.sort(BY_START.thenComparing(placement -> String.valueOf(placement.id())));
+        placements.sort(BY_START.thenComparing(Placement::id, Comparator.nullsFirst(Comparator.naturalOrder())));
         return new Plan(
                 Scenario.VERSION, scenario.id(), null, null, null, placements, List.of(), List.of(), null, List.of());
     }
@@ -97,7 +97,8 @@ public final class RandomPlans {
                 ? null
                 : scenario.staff().get(random.nextInt(scenario.staff().size())).id();
         Pin pin = random.nextInt(6) == 0 ? new Pin(true, false, false, false, false, false, false, List.of()) : null;
-        return new Placement(null, group.id(), family.id(), start(group, week), null, place(family), lead, dose, null, pin);
+        return new Placement(
+                null, group.id(), family.id(), start(group, week), null, place(family), lead, dose, null, pin);
     }
 
     /** Half of them in the group's windows, where a few draws find one. */
