@@ -1,0 +1,24 @@
+package weekwright.desk.app;
+
+import java.util.List;
+
+/** What was given cannot be used; nothing was written. */
+public final class InputFault extends RuntimeException {
+    private static final long serialVersionUID = 1;
+
+    private final transient List<String> problems;
+
+    public InputFault(List<String> problems) {
+        super(String.join("\n", problems));
+        this.problems = List.copyOf(problems);
+    }
+
+    public InputFault(String problem) {
+        this(List.of(problem));
+    }
+
+    /** All that is wrong, one line each: what, where and what would be right. */
+    public List<String> problems() {
+        return problems;
+    }
+}

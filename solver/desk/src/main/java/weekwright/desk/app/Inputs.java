@@ -1,0 +1,106 @@
+package weekwright.desk.app;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import weekwright.model.document.DocumentException;
+import weekwright.model.document.Documents;
+import weekwright.model.document.Problem;
+import weekwright.model.plan.Plan;
+import weekwright.model.scenario.Scenario;
+import weekwright.scenarios.Scenarios;
+
+/** Reads documents from files, from standard input ({@code -}) or from the demo scenarios ({@code demo:one-match}). */
+public final class Inputs {
+    /** Stands for standard input. */
+    public static final String STANDARD_INPUT = "-";
+    /** Begins the name of a demo scenario. */
+    public static final String DEMO = "demo:";
+
+    /** A byte more than the reader of documents accepts; it says so then. */
+    private static final int MOST_BYTES = 16 * 1024 * 1024 + 1;
+
+    private final InputStream standardInput;
+
+    public Inputs(InputStream standardInput) {
+        this.standardInput = standardInput;
+    }
+
+    /**
+     * Reads a scenario.
+     *
+     * @throws InputFault when it cannot be used
+     * @throws FileFault when it cannot be read
+     */
+    public Scenario scenario(String where) {
+        try {
+            return Documents.readScenario(name(where), bytes(where));
+        } catch (DocumentException e) {
+            throw fault(e);
+        }
+    }
+
+    /**
+     * Reads a plan of a scenario.
+     *
+     * @throws InputFault when it cannot be used
+     * @throws FileFault when it cannot be read
+     */
+    public Plan plan(String where, Scenario scenario) {
+        try {
+            return Documents.readPlan(name(where), bytes(where), scenario);
+        } catch (DocumentException e) {
+            throw fault(e);
+        }
+    }
+
+    /**
+     * The file of a demo scenario.
+     *
+     * @throws InputFault when there is none of that name
+     */
+    public static byte[] demo(String name) {
+        try {
+            return Scenarios.bytes(name);
+        } catch (IllegalArgumentException e) {
+            throw new InputFault(Objects.requireNonNullElse(e.getMessage(), name));
+        }
+    }
+
+    private static String name(String where) {
+        return where.equals(STANDARD_INPUT) ? "standard input" : where;
+    }
+
+    private byte[] bytes(String where) {
+        if (where.startsWith(DEMO)) {
+            return demo(where.substring(DEMO.length()));
+        }
+        try (InputStream in = where.equals(STANDARD_INPUT) ? standardInput : Files.newInputStream(path(where))) {
+            return in.readNBytes(MOST_BYTES);
+        } catch (IOException e) {
+            throw AtomicFile.fault(name(where), e);
+        }
+    }
+
+    /**
+     * The path of a file as it was given.
+     *
+     * @throws FileFault when no file can have that name on this machine
+     */
+    public static Path path(String given) {
+        try {
+            return Path.of(given);
+        } catch (InvalidPathException e) {
+            throw new FileFault(given + " cannot be the name of a file here", e);
+        }
+    }
+
+    private static InputFault fault(DocumentException e) {
+        List<String> problems = e.problems().stream().map(Problem::toString).toList();
+        return new InputFault(problems);
+    }
+}

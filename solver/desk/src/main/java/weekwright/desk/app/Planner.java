@@ -1,0 +1,30 @@
+package weekwright.desk.app;
+
+import weekwright.engine.Engine;
+import weekwright.engine.Proposal;
+import weekwright.engine.explain.Judged;
+import weekwright.engine.search.Progress;
+import weekwright.model.plan.Plan;
+import weekwright.model.scenario.Scenario;
+
+/** Who judges and proposes plans: the engine, or in tests somebody who answers at once. */
+public interface Planner {
+    /** The engine. */
+    Planner ENGINE = new Planner() {
+        @Override
+        public Judged judge(Scenario scenario, Plan plan) {
+            return Engine.judge(scenario, plan);
+        }
+
+        @Override
+        public Judged propose(Proposal proposal, Progress progress) {
+            return Engine.propose(proposal, progress);
+        }
+    };
+
+    /** Judges a plan as it stands. */
+    Judged judge(Scenario scenario, Plan plan);
+
+    /** Searches for the best plan; gives the best so far when progress says stop. */
+    Judged propose(Proposal proposal, Progress progress);
+}

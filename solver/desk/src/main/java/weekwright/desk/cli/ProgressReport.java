@@ -1,0 +1,61 @@
+package weekwright.desk.cli;
+
+import java.io.PrintStream;
+import java.util.function.BooleanSupplier;
+import java.util.function.LongSupplier;
+import weekwright.desk.view.Plain;
+import weekwright.desk.view.SearchLine;
+import weekwright.engine.search.Progress;
+import weekwright.model.plan.Totals;
+
+/** Tells how a search goes: one line that is rewritten on a terminal, a line now and then elsewhere. */
+final class ProgressReport implements Progress {
+    private static final int COLUMNS = 79;
+    private static final long NANOS = 1_000_000_000L;
+    private static final long LIVE_EVERY = NANOS / 10;
+    private static final long OTHERWISE_EVERY = 2 * NANOS;
+
+    private final PrintStream err;
+    private final boolean live;
+    private final LongSupplier nanoTime;
+    private final BooleanSupplier stop;
+    private boolean written;
+    private long last;
+
+    ProgressReport(PrintStream err, boolean live, LongSupplier nanoTime, BooleanSupplier stop) {
+        this.err = err;
+        this.live = live;
+        this.nanoTime = nanoTime;
+        this.stop = stop;
+    }
+
+    @Override
+    public synchronized void better(Totals totals, int placed, int sessions, long moves, double seconds) {
+        long now = nanoTime.getAsLong();
+        if (written && now - last < (live ? LIVE_EVERY : OTHERWISE_EVERY)) {
+            return;
+        }
+        written = true;
+        last = now;
+        String line = new SearchLine(totals, placed, sessions, moves, seconds).toString();
+        if (live) {
+            err.print("\r" + Plain.fit(line, COLUMNS));
+            err.flush();
+        } else {
+            err.println(line);
+        }
+    }
+
+    @Override
+    public boolean stop() {
+        return stop.getAsBoolean();
+    }
+
+    /** Leaves the line clean for what follows. */
+    synchronized void end() {
+        if (live && written) {
+            err.print("\r" + " ".repeat(COLUMNS) + "\r");
+            err.flush();
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package weekwright.desk.cli;
+
+import java.nio.charset.StandardCharsets;
+import org.jspecify.annotations.Nullable;
+import weekwright.desk.view.PlanPages;
+import weekwright.desk.view.TextPage;
+import weekwright.engine.explain.Judged;
+import weekwright.model.document.Documents;
+import weekwright.model.plan.Totals;
+import weekwright.model.scenario.Scenario;
+
+/** A judged plan on its way out. */
+final class Shown {
+    private final Surroundings around;
+    private final Scenario scenario;
+    private final Judged judged;
+
+    Shown(Surroundings around, Scenario scenario, Judged judged) {
+        this.around = around;
+        this.scenario = scenario;
+        this.judged = judged;
+    }
+
+    /** The plan as a document. */
+    byte[] planJson() {
+        return Documents.write(judged.plan()).getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** The plan with the rules that it keeps, as a document. */
+    byte[] checkJson() {
+        return Documents.write(judged.plan()).getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** Prints the document given, or where there is none the week to read. */
+    void print(byte @Nullable [] document) {
+        Output out = new Output(around.out());
+        if (document == null) {
+            out.text(TextPage.of(PlanPages.of(scenario, judged), around.ink()));
+        } else {
+            out.bytes(document);
+        }
+    }
+
+    /** What the program's end says of the plan. */
+    int exit() {
+        Totals totals = judged.plan().totals();
+        return totals != null && totals.must() > 0 ? Exit.MUST_BROKEN : Exit.DONE;
+    }
+}

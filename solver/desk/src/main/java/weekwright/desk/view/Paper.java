@@ -1,0 +1,34 @@
+package weekwright.desk.view;
+
+import java.util.List;
+
+/** Lines of text, none with spaces at its end. */
+final class Paper {
+    private final StringBuilder written = new StringBuilder();
+    private final int columns;
+
+    Paper(int columns) {
+        this.columns = columns;
+    }
+
+    void blank() {
+        written.append('\n');
+    }
+
+    void line(String line) {
+        written.append(line.stripTrailing()).append('\n');
+    }
+
+    /** A text that goes on below its own start: what stands before it is written once, in front of the first line. */
+    void wrapped(int indent, String before, String text) {
+        int hanging = indent + Plain.columns(before);
+        List<String> lines = Plain.wrap(text, columns - hanging);
+        line(" ".repeat(indent) + before + lines.get(0));
+        lines.stream().skip(1).forEach(line -> line(" ".repeat(hanging) + line));
+    }
+
+    @Override
+    public String toString() {
+        return written.toString();
+    }
+}

@@ -1,0 +1,115 @@
+package weekwright.desk.view;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import weekwright.desk.view.PlanPage.Breaches;
+import weekwright.desk.view.PlanPage.Line;
+import weekwright.desk.view.PlanPage.Standing;
+import weekwright.engine.explain.Judged;
+import weekwright.model.plan.Blocker;
+import weekwright.model.plan.CheapestOption;
+import weekwright.model.plan.Finding;
+import weekwright.model.plan.LeftOut;
+import weekwright.model.plan.Plan;
+import weekwright.model.plan.Totals;
+import weekwright.model.rulebook.RuleLevel;
+
+/** Says how a plan stands: totals, what is broken, what is left out, what is kept. */
+final class Standings {
+    private static final List<RuleLevel> COSTING =
+            List.of(RuleLevel.MUST, RuleLevel.KEY, RuleLevel.MAIN, RuleLevel.WANT);
+    private static final Totals CLEAN = new Totals(0, 0, 0, 0);
+
+    private final Names names;
+    private final Plan plan;
+
+    private Standings(Names names, Plan plan) {
+        this.names = names;
+        this.plan = plan;
+    }
+
+    static Standing of(Names names, Judged judged) {
+        return new Standings(names, judged.plan()).standing(judged.kept());
+    }
+
+    private Standing standing(List<String> kept) {
+        return new Standing(
+                Words.verdict(plan.totals() == null ? CLEAN : plan.totals()),
+                COSTING.stream()
+                        .map(this::breaches)
+                        .filter(breaches -> !breaches.lines().isEmpty())
+                        .toList(),
+                plan.leftOut().stream().map(this::line).toList(),
+                findings(RuleLevel.TOLD).map(Standings::line).toList(),
+                plan.softened().stream().map(Names::rule).toList(),
+                kept.stream().map(Names::rule).toList());
+    }
+
+    private Breaches breaches(RuleLevel level) {
+        return new Breaches(
+                level,
+                findings(level)
+                        .sorted(Comparator.comparingDouble(Finding::cost).reversed())
+                        .map(Standings::line)
+                        .toList());
+    }
+
+    private Stream<Finding> findings(RuleLevel level) {
+        return plan.findings().stream().filter(finding -> finding.level() == level);
+    }
+
+    private static Line line(Finding finding) {
+        String text = finding.text().isBlank() ? finding.title() : finding.text();
+        String cost = finding.level() == RuleLevel.TOLD ? null : Dates.number(finding.cost());
+        return new Line(cost, text, help(finding));
+    }
+
+    private static @Nullable String help(Finding finding) {
+        if (finding.remedy() != null) {
+            return "What would help: " + finding.remedy().text();
+        }
+        return finding.noRemedy() == null ? null : "What stands in the way: " + finding.noRemedy();
+    }
+
+    private Line line(LeftOut missing) {
+        String text = missing.text().isBlank() ? written(missing) : missing.text();
+        return new Line(Dates.number(missing.cost()) + " " + missing.level().id(), text, null);
+    }
+
+    /** What the engine left unsaid. */
+    private String written(LeftOut missing) {
+        String text = session(missing.id()) + " is not placed.";
+        if (!missing.blockers().isEmpty()) {
+            text += " What stands in the way: "
+                    + String.join(
+                            ", ",
+                            missing.blockers().stream()
+                                    .map(blocker -> blocker(blocker, missing.options()))
+                                    .toList())
+                    + ".";
+        }
+        return missing.cheapest() == null ? text : text + " " + cheapest(missing.cheapest());
+    }
+
+    private static String blocker(Blocker blocker, int options) {
+        return Names.rule(blocker.rule()) + " (" + Dates.grouped(blocker.options()) + " of " + Dates.grouped(options)
+                + " ways)";
+    }
+
+    private String cheapest(CheapestOption option) {
+        String place = names.facility(option.facility());
+        return "It would cost least on " + Dates.day(option.start().date()) + " at " + Dates.clock(option.start())
+                + (place == null ? "" : ", " + place) + ".";
+    }
+
+    /** {@code group/family/week/n} in words. */
+    private String session(String id) {
+        String[] parts = id.split("/", -1);
+        if (parts.length < 2) {
+            return id;
+        }
+        return names.family(parts[1].replaceFirst("\\+.*", "")) + " of " + names.group(parts[0]);
+    }
+}
