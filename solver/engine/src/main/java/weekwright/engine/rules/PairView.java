@@ -19,8 +19,8 @@ public final class PairView extends View {
 
     /** Puts two things in order of start; what starts with a fixture comes after it. */
     PairView of(Stimulus a, Stimulus b) {
-        boolean inOrder =
-                a.start == b.start && a.isFixture() != b.isFixture() ? a.isFixture() : Stimulus.inOrder(a, b) <= 0;
+        boolean withFixture = a.start == b.start && a.isFixture() != b.isFixture();
+        boolean inOrder = withFixture ? a.isFixture() : Stimulus.inOrder(a, b) <= 0;
         first = inOrder ? a : b;
         second = inOrder ? b : a;
         group = problem.groups.get(groupOf());
