@@ -38,6 +38,7 @@ final class MadeUpGroup {
     private final Hours hours;
     private final List<Special> specials;
     private final int headcount;
+    private final PerWeek highDays;
     private final List<Aim> aims;
     private final List<Athlete> athletes;
     private final List<Fixture> fixtures = new ArrayList<>();
@@ -57,6 +58,7 @@ final class MadeUpGroup {
         Collections.shuffle(shuffled, random);
         this.specials = List.copyOf(shuffled.subList(0, specials));
         this.headcount = 12 + random.nextInt(12);
+        this.highDays = new PerWeek(1, 3, 3 + random.nextInt(2));
         this.athletes = people();
     }
 
@@ -88,14 +90,7 @@ final class MadeUpGroup {
     }
 
     Group group() {
-        return Parts.group(
-                id,
-                "Squad " + id.substring(1),
-                kind,
-                headcount,
-                hours.windows(),
-                new PerWeek(1, 3, 3 + days % 2),
-                aims);
+        return Parts.group(id, "Squad " + id.substring(1), kind, headcount, hours.windows(), highDays, aims);
     }
 
     List<Athlete> athletes() {

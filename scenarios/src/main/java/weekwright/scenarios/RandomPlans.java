@@ -51,7 +51,7 @@ public final class RandomPlans {
                 }
             }
         }
-        placements.sort(BY_START.thenComparing(placement -> String.valueOf(placement.id())));
+        placements.sort(BY_START.thenComparing(Placement::id, Comparator.nullsFirst(Comparator.naturalOrder())));
         return new Plan(
                 Scenario.VERSION, scenario.id(), null, null, null, placements, List.of(), List.of(), null, List.of());
     }
@@ -97,16 +97,32 @@ public final class RandomPlans {
                 ? null
                 : scenario.staff().get(random.nextInt(scenario.staff().size())).id();
         Pin pin = random.nextInt(6) == 0 ? new Pin(true, false, false, false, false, false, false, List.of()) : null;
-        return new Placement(null, group.id(), family.id(), start(week), null, place(family), lead, dose, null, pin);
+        return new Placement(
+                null, group.id(), family.id(), start(group, week), null, place(family), lead, dose, null, pin);
+    }
+
+    /** Half of them in the group's windows, where a few draws find one. */
+    private Moment start(Group group, int week) {
+        LocalDateTime start = anyStart(week);
+        for (int tries = random.nextBoolean() ? 20 : 0; tries > 0 && !inWindow(group, start); tries--) {
+            start = anyStart(week);
+        }
+        return Moment.of(start);
     }
 
     /** On the grid as a rule, now and then at an odd minute; by day, when no clocks change. */
-    private Moment start(int week) {
+    private LocalDateTime anyStart(int week) {
         int daysOfWeek = Math.min(7, scenario.days() - 7 * week);
         LocalDate day = scenario.firstDay().plusDays(7L * week + random.nextInt(daysOfWeek));
         int grid = random.nextInt(10) == 0 ? 5 : scenario.gridMinutes();
-        LocalDateTime start = day.atTime(7, 0).plusMinutes((long) grid * random.nextInt(14 * 60 / grid));
-        return Moment.of(start);
+        return day.atTime(7, 0).plusMinutes((long) grid * random.nextInt(14 * 60 / grid));
+    }
+
+    private static boolean inWindow(Group group, LocalDateTime start) {
+        return group.windows().stream()
+                .anyMatch(window -> window.holdsOn(start.toLocalDate())
+                        && !start.isBefore(window.from().on(start.toLocalDate()))
+                        && start.isBefore(window.to().on(start.toLocalDate())));
     }
 
     private @Nullable String place(Family family) {

@@ -75,9 +75,9 @@ public final class Demands {
         return Math.max(body, tenths(demand.metabolic()) - 10 * METABOLIC_LESS);
     }
 
-    /** Demand of a fixture for somebody who played so many minutes, in thousandths. */
-    public static int fixtureDemand(int minutesPlayed) {
-        return FIXTURE_POINTS * THOUSANDTHS / 10 * Played.of(minutesPlayed).demandTenths();
+    /** Demand of a fixture for somebody who played so much of it, in thousandths. */
+    public static int fixtureDemand(Played played) {
+        return FIXTURE_POINTS * THOUSANDTHS / 10 * played.demandTenths();
     }
 
     /**

@@ -18,15 +18,19 @@ public enum Played {
         this.demandTenths = demandTenths;
     }
 
-    /** The class of so many minutes played. */
-    public static Played of(int minutes) {
+    /**
+     * The class of so many minutes played of a fixture of so many; all of a short one is all the same.
+     *
+     * @param playMinutes minutes of play of the whole fixture
+     */
+    public static Played of(int minutes, int playMinutes) {
         if (minutes <= 0) {
             return NONE;
         }
-        if (minutes < PART_FROM_MINUTES) {
-            return SHORT;
+        if (minutes > PART_TO_MINUTES || minutes >= playMinutes) {
+            return FULL;
         }
-        return minutes <= PART_TO_MINUTES ? PART : FULL;
+        return minutes < PART_FROM_MINUTES ? SHORT : PART;
     }
 
     /** Share of a whole fixture's demand, in tenths. Expert proposal. */

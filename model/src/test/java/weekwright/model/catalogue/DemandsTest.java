@@ -137,8 +137,15 @@ class DemandsTest {
     @CsvSource({"0, NONE, 0", "1, SHORT, 4500", "29, SHORT, 4500", "30, PART, 7200", "60, PART, 7200", "61, FULL, 9000"
     })
     void a_fixture_asks_by_the_minutes_played(int minutes, Played played, int thousandths) {
-        assertThat(Played.of(minutes)).isEqualTo(played);
-        assertThat(Demands.fixtureDemand(minutes)).isEqualTo(thousandths);
+        assertThat(Played.of(minutes, 90)).isEqualTo(played);
+        assertThat(Demands.fixtureDemand(played)).isEqualTo(thousandths);
+    }
+
+    // A sprint meet of 60 minutes, an under-15 match of 50: nobody can play more of them.
+    @ParameterizedTest
+    @CsvSource({"60, 60, FULL", "59, 60, PART", "50, 50, FULL", "20, 20, FULL", "0, 50, NONE"})
+    void all_of_a_short_fixture_is_all(int minutes, int playMinutes, Played played) {
+        assertThat(Played.of(minutes, playMinutes)).isEqualTo(played);
     }
 
     @ParameterizedTest

@@ -15,6 +15,7 @@ import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.DayState;
 import weekwright.engine.rules.Judge;
 import weekwright.engine.rules.Leads;
+import weekwright.model.document.Documents;
 import weekwright.model.plan.Finding;
 import weekwright.model.plan.Pin;
 import weekwright.model.plan.Placement;
@@ -48,7 +49,7 @@ public final class Explanation {
         Plan plan = new Plan(
                 Scenario.VERSION,
                 problem.scenario.id(),
-                null,
+                Documents.digest(problem.scenario),
                 published,
                 solver,
                 placements(),
@@ -64,10 +65,10 @@ public final class Explanation {
                 .filter(Objects::nonNull)
                 .sorted(Stimulus::inOrder)
                 .toArray(Stimulus[]::new);
-        int[] leads = Leads.of(problem, placed);
+        Leads leads = Leads.of(problem, placed);
         List<Placement> all = new ArrayList<>();
         for (int i = 0; i < placed.length; i++) {
-            all.add(placement(problem.sessions.get(placed[i].index), placed[i], leads[i]));
+            all.add(placement(problem.sessions.get(placed[i].index), placed[i], leads.lead(i)));
         }
         all.sort(Comparator.comparing((Placement p) -> p.start().instant(problem.scenario.zone()))
                 .thenComparing(p -> Objects.requireNonNull(p.id())));
@@ -75,7 +76,6 @@ public final class Explanation {
     }
 
     private Placement placement(Session session, Stimulus at, int lead) {
-        int leader = session.heldLead >= 0 ? session.heldLead : lead;
         return new Placement(
                 session.id,
                 session.group.group.id(),
@@ -85,7 +85,7 @@ public final class Explanation {
                 at.facility < 0
                         ? null
                         : problem.facilities.get(at.facility).facility.id(),
-                leader < 0 ? null : problem.staff.get(leader).member.id(),
+                lead < 0 ? null : problem.staff.get(lead).member.id(),
                 at.dose,
                 null,
                 pin(session));

@@ -1,21 +1,23 @@
 package weekwright.engine.problem;
 
 import weekwright.model.catalogue.Demands;
+import weekwright.model.catalogue.Played;
 
 /** Who plays how much of a fixture, by cohort: the bench is occupied, but only players carry the demand. */
 public final class Appearances {
-    private final int[] minutes;
+    private final Played[] played;
     private final int[] demand;
     private final int[] load;
     private final boolean[] nearBest;
 
     Appearances(int[] minutes, int playMinutes, int warmUp, double rpe) {
-        this.minutes = minutes;
+        played = new Played[minutes.length];
         demand = new int[minutes.length];
         load = new int[minutes.length];
         nearBest = new boolean[minutes.length];
         for (int cohort = 0; cohort < minutes.length; cohort++) {
-            demand[cohort] = Demands.fixtureDemand(minutes[cohort]);
+            played[cohort] = Played.of(minutes[cohort], playMinutes);
+            demand[cohort] = Demands.fixtureDemand(played[cohort]);
             load[cohort] = Demands.fixtureLoadTenths(rpe, playMinutes, warmUp, minutes[cohort]);
         }
     }
@@ -26,12 +28,12 @@ public final class Appearances {
 
     /** Whether a cohort plays at all. */
     public boolean plays(int cohort) {
-        return minutes[cohort] > 0;
+        return played[cohort] != Played.NONE;
     }
 
-    /** Minutes that a cohort plays. */
-    public int minutes(int cohort) {
-        return minutes[cohort];
+    /** How much of it a cohort plays. */
+    public Played played(int cohort) {
+        return played[cohort];
     }
 
     /** Demand for a cohort, in thousandths. */

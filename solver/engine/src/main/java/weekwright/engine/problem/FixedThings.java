@@ -46,7 +46,7 @@ final class FixedThings {
         asFixture(draft, family, groups, played, play, rpeTenths(family.family.rpe()));
         draft.before = family.family.warmUpMinutes() + fixture.travel().outMinutes();
         draft.after = fixture.travel().backMinutes();
-        problem.fixed.add(draft.done());
+        keep(draft.done(), groups);
     }
 
     private void asFixture(
@@ -56,13 +56,11 @@ final class FixedThings {
         draft.cohorts = problem.people.of(groups);
         draft.rpeTenths = rpeTenths;
         draft.appearances = new Appearances(played, play, family.family.warmUpMinutes(), rpeTenths / 10.0);
-        for (int group : groups) {
-            GroupInfo info = problem.groups.get(group);
-            int at = draft.day + Problem.EDGE;
-            if (at >= 0 && at < info.fixtureDays.length) {
-                info.fixtureDays[at] = true;
-            }
-        }
+    }
+
+    private void keep(Stimulus fixture, List<Integer> groups) {
+        problem.fixed.add(fixture);
+        groups.forEach(group -> problem.groups.get(group).add(fixture));
     }
 
     private void addCommitment(int index, Commitment commitment) {
@@ -111,15 +109,16 @@ final class FixedThings {
             int play = family.family.minutes();
             asFixture(draft, family, groups, problem.people.played(entry, play), play, rpe);
             noteFastRuns(java.util.Objects.requireNonNull(draft.appearances), entry);
-        } else {
-            draft.family = family;
-            draft.group = groups.get(0);
-            draft.rpeTenths = rpe;
-            draft.load = rpe * entry.minutes();
-            draft.demand = Demands.sessionDemand(
-                    family.family, entry.dose(), problem.groups.get(draft.group).strength());
-            draft.cohorts = without(problem.people.of(groups), entry.except());
+            keep(draft.done(), groups);
+            return;
         }
+        draft.family = family;
+        draft.group = groups.get(0);
+        draft.rpeTenths = rpe;
+        draft.load = rpe * entry.minutes();
+        draft.demand = Demands.sessionDemand(
+                family.family, entry.dose(), problem.groups.get(draft.group).strength());
+        draft.cohorts = without(problem.people.of(groups), entry.except());
         problem.fixed.add(draft.done());
     }
 

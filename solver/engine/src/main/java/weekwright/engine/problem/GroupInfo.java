@@ -1,5 +1,7 @@
 package weekwright.engine.problem;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.rulebook.RuleSettings;
 import weekwright.model.scenario.Group;
@@ -18,8 +20,8 @@ public final class GroupInfo {
     public final Spans windows;
     public final Spans away;
     public final RuleSettings settings;
-    /** Days on which the group has a fixture, offset by {@link Problem#EDGE}. */
-    final boolean[] fixtureDays;
+    private final List<Stimulus> fixtures = new ArrayList<>();
+    private final boolean[] fixtureDays;
 
     GroupInfo(int index, Group group, int heads, Calendar calendar, RuleSettings settings) {
         this.index = index;
@@ -29,6 +31,21 @@ public final class GroupInfo {
         windows = calendar.spans(group.windows());
         away = calendar.awaySpans(group.away());
         fixtureDays = new boolean[calendar.days() + 2 * Problem.EDGE];
+    }
+
+    /** Notes a fixture of the group. */
+    void add(Stimulus fixture) {
+        fixtures.add(fixture);
+        fixtures.sort(Stimulus::inOrder);
+        int at = fixture.day + Problem.EDGE;
+        if (at >= 0 && at < fixtureDays.length) {
+            fixtureDays[at] = true;
+        }
+    }
+
+    /** The group's fixtures, to come and in the history, in order of start. */
+    public List<Stimulus> fixtures() {
+        return fixtures;
     }
 
     /** Whether strength is the group's sport, so that upper-body work counts in full. */

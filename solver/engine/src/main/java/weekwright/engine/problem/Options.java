@@ -139,7 +139,7 @@ final class Options {
 
     private Stimulus standing(SessionDraft draft, Placement placement) {
         int start = problem.calendar.minute(placement.start());
-        Integer given = placement.minutes();
+        Integer given = draft.aim == null ? placement.minutes() : null;
         int end = start + (given == null ? minutes(draft, placement.dose()) : given);
         int day = problem.calendar.day(placement.start().date());
         return stimulus(draft, start, end, day, problem.facility(placement.facility()), placement.dose(), -1);

@@ -1,6 +1,7 @@
 package weekwright.engine.problem;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,7 +48,7 @@ public final class ProblemBuilder {
             facilityIndex.put(facility.id(), facilities.size());
             facilities.add(new FacilityInfo(facilities.size(), facility, calendar));
         }
-        for (StaffMember member : scenario.staff()) {
+        for (StaffMember member : specialistsFirst(scenario.staff())) {
             staff.add(new StaffInfo(staff.size(), member, calendar));
         }
         for (Group group : scenario.groups()) {
@@ -61,6 +62,16 @@ public final class ProblemBuilder {
             }
         }
         new FixedThings(this).add();
+    }
+
+    /** Those who lead little come first, so that those who lead much stay free for the rest. */
+    private static List<StaffMember> specialistsFirst(List<StaffMember> staff) {
+        return staff.stream()
+                .sorted(Comparator.comparingInt((StaffMember m) -> m.leads().contains("*")
+                                ? Integer.MAX_VALUE
+                                : m.leads().size())
+                        .thenComparing(StaffMember::id))
+                .toList();
     }
 
     /** The problem of a scenario on its own. */

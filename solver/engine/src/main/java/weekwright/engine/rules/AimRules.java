@@ -100,7 +100,7 @@ final class AimRules {
         void judge(PlacementView view, Sink sink) {
             Stimulus at = view.at();
             AimInfo aim = view.session().aim;
-            if (at == null || aim == null || at.dose.compareTo(aim.fullest) <= 0 || betweenFixtures(view, at.day)) {
+            if (at == null || aim == null || at.dose.compareTo(aim.fullest) <= 0 || betweenFixtures(view, at)) {
                 return;
             }
             double share = share(at.dose) - share(aim.fullest);
@@ -118,20 +118,14 @@ final class AimRules {
             };
         }
 
-        private boolean betweenFixtures(PlacementView view, int day) {
-            for (int before = day; before > day - apart; before--) {
-                if (view.group().fixtureOn(before)) {
-                    return anotherWithin(view, day, before);
+        /** Whether it lies between two fixtures of its group that are fewer than so many days apart. */
+        private boolean betweenFixtures(PlacementView view, Stimulus at) {
+            Stimulus before = null;
+            for (Stimulus fixture : view.group().fixtures()) {
+                if (fixture.start > at.start) {
+                    return before != null && fixture.day - before.day < apart;
                 }
-            }
-            return false;
-        }
-
-        private boolean anotherWithin(PlacementView view, int day, int before) {
-            for (int after = Math.max(day, before + 1); after < before + apart; after++) {
-                if (view.group().fixtureOn(after)) {
-                    return true;
-                }
+                before = fixture;
             }
             return false;
         }

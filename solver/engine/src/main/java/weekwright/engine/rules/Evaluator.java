@@ -199,9 +199,9 @@ final class Evaluator {
             first--;
         }
         Stimulus[] inOrder = timelines.placedFrom(first, day);
-        int[] leads = Leads.of(problem, inOrder);
+        Leads leads = Leads.of(problem, inOrder);
         for (int i = 0; i < inOrder.length; i++) {
-            if (leads[i] == Leads.MISSING && inOrder[i].day == day) {
+            if (leads.missing(i) && inOrder[i].day == day) {
                 Session session = problem.sessions.get(inOrder[i].index);
                 PlacementView view = new PlacementView(problem, session).of(session, inOrder[i]);
                 judge(rules.get(session.group.index).lead, view, sink);

@@ -29,7 +29,7 @@ final class FixtureRules {
                 return;
             }
             int limit = FamilyInfo.must(family.beforeFixture(view.first().dose));
-            if (view.gap() < limit) {
+            if (limit > 0 && view.gap() < limit) {
                 Breach breach = view.breach();
                 addPlayers(view, breach, hours.cost(limit - view.gap()), view.gap(), limit);
                 report(sink, view, breach);
@@ -95,7 +95,7 @@ final class FixtureRules {
             for (int cohort : view.second().cohorts) {
                 if (view.first().playedBy(cohort)) {
                     int limit = minutes.asked(view, family, cohort).must();
-                    if (view.gap() < limit) {
+                    if (limit > 0 && view.gap() < limit) {
                         breach.add(cohort, view.heads(cohort), hours.cost(limit - view.gap()), view.gap(), limit);
                     }
                 }
@@ -312,8 +312,8 @@ final class FixtureRules {
 
         AfterHours.Asked asked(PairView view, FamilyInfo session, int cohort) {
             Stimulus fixture = view.first();
-            Played played = Played.of(
-                    java.util.Objects.requireNonNull(fixture.appearances).minutes(cohort));
+            Played played =
+                    java.util.Objects.requireNonNull(fixture.appearances).played(cohort);
             if (played == Played.SHORT) {
                 return AfterHours.afterShort(view.problem.shortAppearance, session);
             }

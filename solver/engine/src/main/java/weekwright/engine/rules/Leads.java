@@ -6,52 +6,74 @@ import weekwright.engine.problem.StaffInfo;
 import weekwright.engine.problem.Stimulus;
 
 /**
- * Who leads what: a lead that is held, else the first on the list who may lead the session, works then and is free. A
- * plain function of where the sessions lie, so that a what-if is exact.
+ * Who leads what: a lead that is held, else the first who may lead the session, works then and is free; those who lead
+ * little come before those who lead much. A plain function of where the sessions lie, so that a what-if is exact.
  */
 public final class Leads {
-    /** Nobody who may lead it is free. */
-    public static final int MISSING = -2;
-    /** No lead is needed. */
-    public static final int NOT_NEEDED = -1;
+    /** Nobody leads. */
+    public static final int NOBODY = -1;
 
-    private Leads() {}
+    private final Problem problem;
+    private final Stimulus[] placed;
+    private final int[] leads;
+    private final boolean[] missing;
 
-    /** The leads of placed sessions in order of start: places in the staff list, or one of the two constants. */
-    public static int[] of(Problem problem, Stimulus[] placed) {
-        int[] leads = new int[placed.length];
-        Arrays.fill(leads, NOT_NEEDED);
-        if (problem.staff.isEmpty()) {
-            return leads;
-        }
-        for (int i = 0; i < placed.length; i++) {
-            int held = problem.sessions.get(placed[i].index).heldLead;
-            if (held >= 0) {
-                leads[i] = free(problem, placed, leads, i, problem.staff.get(held)) ? held : MISSING;
-            }
-        }
-        for (int i = 0; i < placed.length; i++) {
-            if (problem.sessions.get(placed[i].index).heldLead < 0) {
-                leads[i] = cheapest(problem, placed, leads, i);
-            }
-        }
-        return leads;
+    private Leads(Problem problem, Stimulus[] placed) {
+        this.problem = problem;
+        this.placed = placed;
+        leads = new int[placed.length];
+        missing = new boolean[placed.length];
+        Arrays.fill(leads, NOBODY);
+        assign(true);
+        assign(false);
     }
 
-    private static int cheapest(Problem problem, Stimulus[] placed, int[] leads, int i) {
-        boolean needed = false;
+    /** The leads of placed sessions in order of start. */
+    public static Leads of(Problem problem, Stimulus[] placed) {
+        return new Leads(problem, placed);
+    }
+
+    /** Place in the staff list of who leads a session, or {@link #NOBODY}. */
+    public int lead(int i) {
+        return leads[i];
+    }
+
+    /** Whether a session needs a lead and has none who may, works and is free. */
+    boolean missing(int i) {
+        return missing[i];
+    }
+
+    /** Held leads first: whoever is held is taken, free or not. */
+    private void assign(boolean held) {
+        for (int i = 0; i < placed.length; i++) {
+            int holds = problem.sessions.get(placed[i].index).heldLead;
+            if (held == (holds >= 0)) {
+                int free = held ? (free(i, problem.staff.get(holds)) ? holds : NOBODY) : firstFree(i);
+                missing[i] = free == NOBODY && needed(i);
+                leads[i] = held ? holds : free;
+            }
+        }
+    }
+
+    private int firstFree(int i) {
+        for (StaffInfo staff : problem.staff) {
+            if (free(i, staff)) {
+                return staff.index;
+            }
+        }
+        return NOBODY;
+    }
+
+    private boolean needed(int i) {
         for (StaffInfo staff : problem.staff) {
             if (problem.mayLead(staff.index, placed[i].index)) {
-                needed = true;
-                if (free(problem, placed, leads, i, staff)) {
-                    return staff.index;
-                }
+                return true;
             }
         }
-        return needed ? MISSING : NOT_NEEDED;
+        return false;
     }
 
-    private static boolean free(Problem problem, Stimulus[] placed, int[] leads, int i, StaffInfo staff) {
+    private boolean free(int i, StaffInfo staff) {
         Stimulus session = placed[i];
         if (!problem.mayLead(staff.index, session.index) || !staff.works(session.start, session.end)) {
             return false;

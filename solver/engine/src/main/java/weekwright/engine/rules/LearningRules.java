@@ -24,7 +24,11 @@ final class LearningRules {
         void judge(PairView view, Sink sink) {
             Stimulus first = view.first();
             Stimulus second = view.second();
-            if (first.day != second.day || first.family == null || second.family == null || !ofToday(first, second)) {
+            if (first.day != second.day
+                    || first.start == second.start
+                    || first.family == null
+                    || second.family == null
+                    || !ofToday(first, second)) {
                 return;
             }
             int earlier = first.family.order;

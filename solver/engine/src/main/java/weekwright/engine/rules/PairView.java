@@ -17,9 +17,10 @@ public final class PairView extends View {
         group = anyGroup;
     }
 
-    /** Puts two things in order of start. */
+    /** Puts two things in order of start; what starts with a fixture comes after it. */
     PairView of(Stimulus a, Stimulus b) {
-        boolean inOrder = Stimulus.inOrder(a, b) <= 0;
+        boolean withFixture = a.start == b.start && a.isFixture() != b.isFixture();
+        boolean inOrder = withFixture ? a.isFixture() : Stimulus.inOrder(a, b) <= 0;
         first = inOrder ? a : b;
         second = inOrder ? b : a;
         group = problem.groups.get(groupOf());

@@ -43,7 +43,7 @@ public final class TimefoldSearcher implements Searcher {
         long first = moves == Long.MAX_VALUE ? moves : Math.max(1, (long) (moves * FIRST_PART));
         Walk early = new Walk(problem, start, watch.forShare(FIRST_PART));
         Week reached = walk(early, start, seed, first);
-        if (moves <= first && moves != Long.MAX_VALUE || early.best.cost().clean()) {
+        if (moves == 1 || early.best.cost().clean()) {
             return new Found(early.best.at(), early.moves());
         }
         Walk late = new Walk(problem, early.best.at(), watch);

@@ -58,7 +58,8 @@ final class AroundFixtures extends Judge {
     /** A session ends its hours before a fixture; minor ones are trained through. */
     private void beforeFixture(Thing placement, Thing fixture) {
         Fraction hoursShort = Fraction.of(hoursBefore(placement).must()).minus(placement.hoursTo(fixture));
-        if (hoursShort.positive() && fixture.weight() != FixtureWeight.MINOR) {
+        boolean asked = hoursBefore(placement).must() > 0 && fixture.weight() != FixtureWeight.MINOR;
+        if (asked && hoursShort.positive()) {
             mustHours("before-fixture", pair(placement, fixture), placement.group(), hoursShort, share(placement));
         }
     }

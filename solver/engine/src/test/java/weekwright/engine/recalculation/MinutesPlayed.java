@@ -15,7 +15,9 @@ enum MinutesPlayed {
 
     static MinutesPlayed of(Thing fixture, Person person) {
         int minutes = fixture.minutesPlayed(person);
-        return minutes > 60 ? FULL : minutes >= 30 ? PART : minutes > 0 ? SHORT : NONE;
+        return minutes > 60 || (minutes > 0 && minutes >= fixture.minutes())
+                ? FULL
+                : minutes >= 30 ? PART : minutes > 0 ? SHORT : NONE;
     }
 
     Fraction demandShare() {

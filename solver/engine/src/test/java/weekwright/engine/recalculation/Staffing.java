@@ -32,7 +32,7 @@ final class Staffing extends Judge {
             List<StaffMember> free = the.scenario().staff().stream()
                     .filter(member -> session.lead() == null || member.id().equals(session.lead()))
                     .filter(member -> mayLead(member, session) && isThere(member, session) && isFree(member, session))
-                    .sorted(Comparator.comparing(StaffMember::id))
+                    .sorted(Comparator.comparingInt(Staffing::families).thenComparing(StaffMember::id))
                     .toList();
             if (free.isEmpty()) {
                 must("lead-free", session.key(), session.group(), shareOfThosePresent(session));
@@ -42,6 +42,11 @@ final class Staffing extends Judge {
                     : free.isEmpty() ? "nobody" : free.get(0).id();
             duties.add(new Duty(lead, session.start(), session.end()));
         }
+    }
+
+    /** Those who lead little come first, so that those who lead much stay free. */
+    private static int families(StaffMember member) {
+        return member.leads().contains("*") ? Integer.MAX_VALUE : member.leads().size();
     }
 
     private static boolean mayLead(StaffMember member, Thing session) {

@@ -245,6 +245,9 @@ final class Things {
         }
         int week = Math.max(0, Weeks.of(scenario).numberOf(placement.start().date()));
         int main = aim != null && aim.minutes() != null ? aim.minutes() : family.minutes();
+        if (main == 0) {
+            return family.warmUpMinutes();
+        }
         Fraction factor = aim == null ? Fraction.ONE : Fraction.of(aim.weekFactor(week));
         Fraction dosed = Fraction.of(main)
                 .times(Fraction.of(thirds(placement.dose()), 3))
