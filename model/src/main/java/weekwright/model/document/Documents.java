@@ -104,6 +104,13 @@ public final class Documents {
         return write(sorted(plan), PLAN);
     }
 
+    /** A judged plan as JSON, with the ids of the rules that it keeps. */
+    public static String writeCheck(Plan plan, List<String> kept) {
+        Node document = Terse.of(RecordWriter.node(sorted(plan)), Schemas.of(PLAN));
+        document.put("kept", RecordWriter.node(kept));
+        return JsonPrinter.print(document);
+    }
+
     /** A log as JSON: fields at their usual value are left out. */
     public static String write(Log log) {
         return write(log, LOG);

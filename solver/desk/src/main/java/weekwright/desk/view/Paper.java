@@ -4,6 +4,8 @@ import java.util.List;
 
 /** Lines of text, none with spaces at its end. */
 final class Paper {
+    private static final String BETWEEN = " · ";
+
     private final StringBuilder written = new StringBuilder();
     private final int columns;
 
@@ -25,6 +27,21 @@ final class Paper {
         List<String> lines = Plain.wrap(text, columns - hanging);
         line(" ".repeat(indent) + before + lines.get(0));
         lines.stream().skip(1).forEach(line -> line(" ".repeat(hanging) + line));
+    }
+
+    /** Items side by side, each whole on its line. */
+    void list(int indent, List<String> items) {
+        StringBuilder line = new StringBuilder();
+        for (String item : items) {
+            String next = line.isEmpty() ? item : BETWEEN + item;
+            if (indent + Plain.columns(line + next) > columns) {
+                line(" ".repeat(indent) + line);
+                line.setLength(0);
+                next = item;
+            }
+            line.append(next);
+        }
+        line(" ".repeat(indent) + line);
     }
 
     @Override
