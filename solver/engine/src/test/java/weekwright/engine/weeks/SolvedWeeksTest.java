@@ -173,7 +173,7 @@ class SolvedWeeksTest {
 
     private static List<DayOfWeek> freeDays(Judged week, String group) {
         return week.days().stream()
-                .filter(day -> day.group().equals(group) && day.load() == 0)
+                .filter(day -> day.group().equals(group) && day.dayClass() == DayClass.FREE)
                 .map(day -> day.date().getDayOfWeek())
                 .toList();
     }
