@@ -19,7 +19,7 @@ final class ProgressReport implements Progress {
     private final boolean live;
     private final LongSupplier nanoTime;
     private final BooleanSupplier stop;
-    private boolean written;
+    private boolean told;
     private long last;
 
     ProgressReport(PrintStream err, boolean live, LongSupplier nanoTime, BooleanSupplier stop) {
@@ -29,15 +29,23 @@ final class ProgressReport implements Progress {
         this.stop = stop;
     }
 
+    /** Says that the search begins. */
+    synchronized void begin() {
+        line("Searching; interrupt (Ctrl-C) to take the best plan so far.");
+    }
+
     @Override
     public synchronized void better(Totals totals, int placed, int sessions, long moves, double seconds) {
         long now = nanoTime.getAsLong();
-        if (written && now - last < (live ? LIVE_EVERY : OTHERWISE_EVERY)) {
+        if (told && now - last < (live ? LIVE_EVERY : OTHERWISE_EVERY)) {
             return;
         }
-        written = true;
+        told = true;
         last = now;
-        String line = new SearchLine(totals, placed, sessions, moves, seconds).toString();
+        line(new SearchLine(totals, placed, sessions, moves, seconds).toString());
+    }
+
+    private void line(String line) {
         if (live) {
             err.print("\r" + Plain.fit(line, COLUMNS));
             err.flush();
@@ -53,7 +61,7 @@ final class ProgressReport implements Progress {
 
     /** Leaves the line clean for what follows. */
     synchronized void end() {
-        if (live && written) {
+        if (live) {
             err.print("\r" + " ".repeat(COLUMNS) + "\r");
             err.flush();
         }

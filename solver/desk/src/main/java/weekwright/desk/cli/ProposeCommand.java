@@ -113,6 +113,7 @@ final class ProposeCommand implements Callable<Integer> {
                 () -> Runtime.getRuntime().halt(Exit.INTERRUPTED));
         interrupts.listen();
         ProgressReport report = new ProgressReport(around.err(), around.live(), System::nanoTime, interrupts::asked);
+        report.begin();
         try {
             return around.planner().propose(proposal, report);
         } finally {

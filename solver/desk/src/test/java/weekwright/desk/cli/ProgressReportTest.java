@@ -32,6 +32,7 @@ class ProgressReportTest {
     void on_a_terminal_one_line_is_rewritten_and_left_clean() {
         ProgressReport report = report(true);
 
+        report.begin();
         better(report, 0, 40);
         better(report, 99, 30);
         better(report, 100, 20);
@@ -40,6 +41,7 @@ class ProgressReportTest {
         assertThat(said().split("\r", -1))
                 .satisfiesExactly(
                         before -> assertThat(before).isEmpty(),
+                        begin -> assertThat(begin).startsWith("Searching; ").hasSize(79),
                         first -> assertThat(first)
                                 .startsWith("0.0 s: 3 of 4 placed")
                                 .hasSize(79),
