@@ -1,8 +1,11 @@
 package weekwright.model.document;
 
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import weekwright.model.catalogue.Catalogue;
 import weekwright.model.catalogue.Family;
@@ -22,11 +25,11 @@ import weekwright.model.scenario.StaffMember;
  * @param misfits ids of families of the scenario's own that are faulty: known, and nothing more is said of them
  */
 record Known(
-        List<String> groups,
-        List<String> athletes,
-        List<String> fixtures,
-        List<String> facilities,
-        List<String> staff,
+        Set<String> groups,
+        Set<String> athletes,
+        Set<String> fixtures,
+        Set<String> facilities,
+        Set<String> staff,
         Catalogue catalogue,
         List<String> misfits) {
 
@@ -45,19 +48,25 @@ record Known(
     /** What a scenario lists. */
     static Known of(Scenario scenario) {
         return new Known(
-                scenario.groups().stream().map(Group::id).toList(),
-                scenario.athletes().stream().map(Athlete::id).toList(),
-                scenario.fixtures().stream().map(Fixture::id).toList(),
-                scenario.facilities().stream().map(Facility::id).toList(),
-                scenario.staff().stream().map(StaffMember::id).toList(),
+                ids(scenario.groups(), Group::id),
+                ids(scenario.athletes(), Athlete::id),
+                ids(scenario.fixtures(), Fixture::id),
+                ids(scenario.facilities(), Facility::id),
+                ids(scenario.staff(), StaffMember::id),
                 Catalogue.builtIn().with(scenario.catalogue()),
                 List.of());
     }
 
-    private static List<String> ids(Node scenario, String list) {
-        return scenario.list(list).stream()
-                .flatMap(entry -> entry.field("id").id().stream())
-                .toList();
+    private static Set<String> ids(Node scenario, String list) {
+        Set<String> ids = new LinkedHashSet<>();
+        scenario.list(list).forEach(entry -> entry.field("id").id().ifPresent(ids::add));
+        return ids;
+    }
+
+    private static <T> Set<String> ids(List<T> entries, Function<T, String> id) {
+        Set<String> ids = new LinkedHashSet<>();
+        entries.forEach(entry -> ids.add(id.apply(entry)));
+        return ids;
     }
 
     void group(Node id, Faults faults) {
@@ -119,6 +128,11 @@ record Known(
                         id, known.variants().stream().map(Variant::id).toList(), "variant of " + known.id(), faults));
     }
 
+    /** Whether both are known. */
+    boolean knows(Node group, Node family) {
+        return groups.contains(group.written()) && find(family).isPresent();
+    }
+
     private Optional<Family> find(Node id) {
         return id.id().flatMap(catalogue::find);
     }
@@ -129,9 +143,9 @@ record Known(
 
     /** An id that must be among those known; one of the wrong form has been reported already. */
     static void check(Node id, Collection<String> known, String kind, Faults faults) {
-        id.id()
-                .filter(asked -> !known.contains(asked))
-                .ifPresent(asked ->
-                        faults.add(id, "no " + kind + " is called " + Shown.quoted(asked), Shown.meant(asked, known)));
+        Optional<String> asked = id.id().filter(name -> !known.contains(name));
+        if (asked.isPresent() && !faults.full()) {
+            faults.add(id, "no " + kind + " is called " + Shown.quoted(asked.get()), Shown.meant(asked.get(), known));
+        }
     }
 }

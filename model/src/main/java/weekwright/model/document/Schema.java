@@ -70,6 +70,11 @@ final class Schema {
                 .orElse(Node.NOTHING);
     }
 
+    /** What the innermost schema says of itself: of a form such as a date, where the outer one says what it is for. */
+    String form() {
+        return layers.get(layers.size() - 1).field("description").text().orElse("another value");
+    }
+
     /** Whether null may stand here. */
     boolean nullable() {
         return nullable;

@@ -23,18 +23,17 @@ final class Structure {
     /** Reports what differs; returns the local times that are well formed, for the zone to be asked. */
     static List<Node> check(Node document, Schema schema, Faults faults) {
         Structure structure = new Structure(faults);
-        structure.value(document, schema);
+        structure.value(document, schema, true);
         return structure.moments;
     }
 
-    private void value(Node value, Schema schema) {
-        if (value.is(Kind.NULL)) {
-            if (!schema.nullable()) {
-                faults.form(value, "null is no value here", Wanted.instead(schema));
-            }
+    private void value(Node value, Schema schema, boolean needed) {
+        if (faults.isBroken(value) || (value.is(Kind.NULL) && schema.nullable())) {
             return;
         }
-        if (!schema.values().isEmpty()) {
+        if (value.is(Kind.NULL)) {
+            faults.form(value, "null is no value here", Wanted.instead(schema, needed));
+        } else if (!schema.values().isEmpty()) {
             if (!schema.values().contains(canonical(value)) || value.is(Kind.TEXT) != textual(schema)) {
                 faults.form(value, Wanted.notOneOf(value, schema), Wanted.oneOf(value, schema, !textual(schema)));
             }
@@ -86,11 +85,11 @@ final class Structure {
         object.fields().forEach((name, value) -> {
             Schema field = known.get(name);
             if (field != null) {
-                value(value, field);
+                value(value, field, schema.required().contains(name));
             } else if (others.isEmpty()) {
                 unknown(name, value, known.keySet().stream().toList(), meant);
             } else if (named(name, value, schema)) {
-                value(value, others.get());
+                value(value, others.get(), false);
             }
         });
         for (String name : schema.required()) {
@@ -124,7 +123,7 @@ final class Structure {
         if (beyond(size, schema.bound("minItems"), schema.bound("maxItems"))) {
             faults.form(list, Wanted.size(size), Wanted.items(schema));
         }
-        schema.items().ifPresent(item -> list.items().forEach(value -> value(value, item)));
+        schema.items().ifPresent(item -> list.items().forEach(value -> value(value, item, true)));
         if (schema.keyword("uniqueItems").isTrue()) {
             twice(list);
         }

@@ -69,8 +69,8 @@ final class Wanted {
     }
 
     /** Advice where null stands. */
-    static String instead(Schema schema) {
-        return "Give " + phrase(schema) + ", or leave the field out where it is not needed.";
+    static String instead(Schema schema, boolean needed) {
+        return "Give " + phrase(schema) + (needed ? "." : ", or leave the field out where it is not needed.");
     }
 
     /** Advice where a field is missing. */
@@ -80,10 +80,8 @@ final class Wanted {
     }
 
     static String notOneOf(Node value, Schema schema) {
-        return schema.title()
-                .filter(title -> value.is(Kind.TEXT))
-                .map(title -> Shown.value(value) + " is no " + title)
-                .orElseGet(() -> Shown.value(value) + " is not known as " + Shown.quoted(value.name()));
+        String what = schema.title().orElse("value for " + Shown.quoted(value.name()));
+        return Shown.value(value) + (value.is(Kind.TEXT) ? " is no " + what : " cannot stand here");
     }
 
     static String oneOf(Node value, Schema schema, boolean numbers) {
@@ -175,8 +173,7 @@ final class Wanted {
         }
         return suggestion(text.written(), schema)
                 .map(better -> "Did you mean \"" + better + "\"?")
-                .orElseGet(
-                        () -> "Give " + schema.keyword("description").text().orElse("another") + suchAs(schema) + ".");
+                .orElseGet(() -> "Give " + schema.form() + suchAs(schema) + ".");
     }
 
     /** What was probably meant by a text of the wrong form. */
