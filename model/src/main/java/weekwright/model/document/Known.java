@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import weekwright.model.catalogue.Catalogue;
 import weekwright.model.catalogue.Family;
@@ -91,41 +92,55 @@ record Known(
 
     /** A family of any kind. */
     void family(Node id, Faults faults) {
-        check(id, families(catalogue.families().stream()), "family", faults);
+        family(id, "family", role -> true, faults);
     }
 
     /** A family that can be trained: no fixture. */
     void session(Node id, Faults faults) {
-        if (find(id).filter(family -> family.role() == Role.FIXTURE).isPresent()) {
+        if (isFixture(id).orElse(false)) {
             faults.add(
                     id,
                     Shown.value(id) + " is a fixture, not a session",
                     "Name a session family here; fixtures stand in the scenario's list of fixtures.");
         } else {
-            check(
-                    id,
-                    families(catalogue.families().stream().filter(family -> family.role() != Role.FIXTURE)),
-                    "family",
-                    faults);
+            family(id, "family", role -> role != Role.FIXTURE, faults);
         }
     }
 
     /** A family of fixtures. */
     void fixtureFamily(Node id, Faults faults) {
-        List<String> fixtureFamilies =
-                families(catalogue.families().stream().filter(family -> family.role() == Role.FIXTURE));
-        if (find(id).filter(family -> family.role() != Role.FIXTURE).isPresent()) {
-            faults.add(id, Shown.value(id) + " is a session, not a fixture", Shown.listed(fixtureFamilies));
+        if (isFixture(id).orElse(true)) {
+            family(id, "fixture family", role -> role == Role.FIXTURE, faults);
         } else {
-            check(id, fixtureFamilies, "fixture family", faults);
+            faults.add(
+                    id,
+                    Shown.value(id) + " is a session, not a fixture",
+                    Shown.listed(families(role -> role == Role.FIXTURE)));
         }
+    }
+
+    private Optional<Boolean> isFixture(Node id) {
+        return find(id).map(family -> family.role() == Role.FIXTURE);
+    }
+
+    private void family(Node id, String kind, Predicate<Role> roles, Faults faults) {
+        if (find(id).isEmpty() && id.id().isPresent()) {
+            check(id, families(roles), kind, faults);
+        }
+    }
+
+    private List<String> families(Predicate<Role> roles) {
+        Stream<String> sound = catalogue.families().stream()
+                .filter(family -> roles.test(family.role()))
+                .map(Family::id);
+        return Stream.concat(sound, misfits.stream()).distinct().toList();
     }
 
     /** A variant of a family. */
     void variant(Node id, Node family, Faults faults) {
-        find(family)
-                .ifPresent(known -> check(
-                        id, known.variants().stream().map(Variant::id).toList(), "variant of " + known.id(), faults));
+        Optional<Family> known = id.id().isPresent() ? find(family) : Optional.empty();
+        known.ifPresent(
+                of -> check(id, of.variants().stream().map(Variant::id).toList(), "variant of " + of.id(), faults));
     }
 
     /** Whether both are known. */
@@ -135,10 +150,6 @@ record Known(
 
     private Optional<Family> find(Node id) {
         return id.id().flatMap(catalogue::find);
-    }
-
-    private List<String> families(Stream<Family> some) {
-        return Stream.concat(some.map(Family::id), misfits.stream()).distinct().toList();
     }
 
     /** An id that must be among those known; one of the wrong form has been reported already. */

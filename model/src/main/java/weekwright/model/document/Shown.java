@@ -13,7 +13,7 @@ final class Shown {
 
     private static final int MOST_NAMES = 20;
     /** No squad is larger; a hostile file could list a hundred thousand. */
-    private static final int MOST_COMPARED = 1000;
+    private static final int MOST_COMPARED = 300;
 
     private Shown() {}
 

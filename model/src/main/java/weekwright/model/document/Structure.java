@@ -28,25 +28,20 @@ final class Structure {
     }
 
     private void value(Node value, Schema schema, boolean needed) {
-        if (faults.isBroken(value) || (value.is(Kind.NULL) && schema.nullable())) {
+        if (faults.full() || faults.isBroken(value) || (value.is(Kind.NULL) && schema.nullable())) {
             return;
         }
         if (value.is(Kind.NULL)) {
             faults.form(value, "null is no value here", Wanted.instead(schema, needed));
         } else if (!schema.values().isEmpty()) {
-            if (!schema.values().contains(canonical(value)) || value.is(Kind.TEXT) != textual(schema)) {
-                faults.form(value, Wanted.notOneOf(value, schema), Wanted.oneOf(value, schema, !textual(schema)));
+            if (!schema.values().contains(canonical(value)) || value.is(Kind.NUMBER) != schema.ofNumbers()) {
+                faults.form(value, Wanted.notOneOf(value, schema), Wanted.oneOf(value, schema));
             }
         } else if (schema.types().stream().noneMatch(type -> fits(value, type))) {
             faults.form(value, Wanted.wrongType(value, schema), Wanted.ofType(value, schema));
         } else {
             parts(value, schema);
         }
-    }
-
-    private static boolean textual(Schema schema) {
-        Node constant = schema.keyword("const");
-        return (constant.present() ? constant : schema.keyword("enum").items().get(0)).is(Kind.TEXT);
     }
 
     private static String canonical(Node value) {
@@ -86,6 +81,8 @@ final class Structure {
             Schema field = known.get(name);
             if (field != null) {
                 value(value, field, schema.required().contains(name));
+            } else if (faults.full()) {
+                return;
             } else if (others.isEmpty()) {
                 unknown(name, value, known.keySet().stream().toList(), meant);
             } else if (named(name, value, schema)) {

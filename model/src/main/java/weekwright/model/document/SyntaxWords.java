@@ -1,5 +1,6 @@
 package weekwright.model.document;
 
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -113,7 +114,7 @@ final class SyntaxWords {
     }
 
     private void bareWord(int offset, String word) {
-        String lower = word.toLowerCase(java.util.Locale.ROOT);
+        String lower = word.toLowerCase(Locale.ROOT);
         String shown = Shown.cut(word);
         switch (lower) {
             case "true", "false", "null" -> say(offset, shown + " is not known", "Write " + lower + ".");

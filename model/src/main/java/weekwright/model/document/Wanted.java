@@ -40,9 +40,8 @@ final class Wanted {
     }
 
     private static String range(Schema schema) {
-        Optional<BigDecimal> least = schema.bound("minimum");
-        Optional<BigDecimal> most =
-                schema.bound("maximum").filter(bound -> bound.compareTo(BigDecimal.valueOf(Integer.MAX_VALUE)) < 0);
+        Optional<BigDecimal> least = schema.bound("minimum").filter(Wanted::tellable);
+        Optional<BigDecimal> most = schema.bound("maximum").filter(Wanted::tellable);
         Optional<BigDecimal> above = schema.bound("exclusiveMinimum");
         if (above.isPresent()) {
             return " above " + plain(above) + (most.isPresent() ? ", up to " + plain(most) : "");
@@ -51,6 +50,11 @@ final class Wanted {
             return most.isPresent() ? " from " + plain(least) + " to " + plain(most) : ", " + plain(least) + " or more";
         }
         return "";
+    }
+
+    /** What is bounded only by the size of a number in memory is not bounded for a coach. */
+    private static boolean tellable(BigDecimal bound) {
+        return bound.abs().compareTo(BigDecimal.valueOf(Integer.MAX_VALUE)) < 0;
     }
 
     private static String plain(Optional<BigDecimal> bound) {
@@ -84,8 +88,8 @@ final class Wanted {
         return Shown.value(value) + (value.is(Kind.TEXT) ? " is no " + what : " cannot stand here");
     }
 
-    static String oneOf(Node value, Schema schema, boolean numbers) {
-        if (numbers && schema.values().contains(value.written())) {
+    static String oneOf(Node value, Schema schema) {
+        if (schema.ofNumbers() && schema.values().contains(value.written())) {
             return "Write " + value.written() + " without quotes.";
         }
         return value.text()

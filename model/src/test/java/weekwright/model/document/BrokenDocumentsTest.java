@@ -9,7 +9,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import weekwright.model.document.Examples.Broken;
 
-/** Each way to break a document is told in one line: where, what is wrong, what would be right. */
+/**
+ * Each way to break a document is told in one line: where, what is wrong, what would be right. Ranges that no rule or
+ * published table gives (1440 minutes, 1000 heads, 200 characters) are expert proposals.
+ */
 class BrokenDocumentsTest {
     static List<Broken> scenarios() {
         return Examples.brokenScenarios();

@@ -67,7 +67,7 @@ final class Examples {
      */
     static List<Broken> broken(String sound, String file) {
         List<Broken> all = new ArrayList<>();
-        for (String block : text(file).split("(?m)^== ")) {
+        for (String block : text(file).split("(?m)^== ", -1)) {
             if (!block.isBlank()) {
                 all.add(one(text(sound), block.lines().toList()));
             }
