@@ -12,8 +12,8 @@ final class Shown {
     private static final int LONGEST_NAME = 64;
 
     private static final int MOST_NAMES = 20;
-    /** No squad is larger; a hostile file could list a hundred thousand. */
-    private static final int MOST_COMPARED = 300;
+    /** No squad is larger, and no list of time zones; a hostile file could list a hundred thousand names. */
+    private static final int MOST_COMPARED = 700;
 
     private Shown() {}
 
