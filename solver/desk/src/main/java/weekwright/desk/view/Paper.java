@@ -23,7 +23,7 @@ final class Paper {
 
     /** A text that goes on below its own start: what stands before it is written once, in front of the first line. */
     void wrapped(int indent, String before, String text) {
-        int hanging = indent + Plain.columns(before);
+        int hanging = indent + Plain.columns(Ink.bare(before));
         List<String> lines = Plain.wrap(text, columns - hanging);
         line(" ".repeat(indent) + before + lines.get(0));
         lines.stream().skip(1).forEach(line -> line(" ".repeat(hanging) + line));

@@ -54,6 +54,9 @@ final class Standings {
 
     /** How many of the rules of each theme are kept: what is not kept is named among the breaches. */
     private static List<String> kept(List<String> kept) {
+        if (kept.isEmpty()) {
+            return List.of();
+        }
         Map<String, List<Rule>> themes = Rulebook.builtIn().rules().stream()
                 .filter(rule -> rule.judged() && rule.level() != RuleLevel.OFF)
                 .collect(Collectors.groupingBy(Rule::theme, LinkedHashMap::new, Collectors.toList()));

@@ -10,10 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
-import weekwright.model.document.Documents;
 import weekwright.model.rulebook.Rule;
 import weekwright.model.rulebook.Rulebook;
-import weekwright.scenarios.Scenarios;
 
 class CheckCommandTest {
     /** Heavy lower on Friday noon, the day before the match: it must end 48 h or more before (expert proposal). */
@@ -56,27 +54,28 @@ class CheckCommandTest {
     }
 
     @Test
-    void what_check_prints_can_be_checked_again_with_the_same_result() throws Exception {
+    void what_check_prints_can_be_checked_again_and_stands_the_same() {
         trial.in(bytes(TOO_LATE)).run("check", "demo:one-match", "-", "--json");
         String first = trial.out();
-        Documents.readPlan("again", bytes(first), Scenarios.read("one-match"));
 
-        trial.in(bytes(first)).run("check", "demo:one-match", "-", "--json");
+        assertThat(trial.in(bytes(first)).run("check", "demo:one-match", "-", "--json"))
+                .isEqualTo(3);
 
-        assertThat(trial.out()).isEqualTo(first);
+        assertThat(part(trial.out(), "totals")).isEqualTo(part(first, "totals"));
+        assertThat(part(trial.out(), "findings")).isEqualTo(part(first, "findings"));
+        assertThat(part(trial.out(), "kept")).isEqualTo(part(first, "kept"));
     }
 
     @Test
-    void a_proposed_plan_is_checked_with_the_same_totals() throws Exception {
+    void a_proposed_plan_is_checked_with_the_same_totals() {
         Path plan = folder.resolve("plan.json");
         trial.run("propose", "demo:one-match", "--moves", "200", "-o", plan.toString(), "--json");
-        JsonNode proposed = JsonMapper.shared().readTree(trial.out());
+        String proposed = trial.out();
 
         trial.run("check", "demo:one-match", plan.toString(), "--json");
 
-        JsonNode checked = JsonMapper.shared().readTree(trial.out());
-        assertThat(checked.get("totals")).isEqualTo(proposed.get("totals"));
-        assertThat(checked.get("findings")).isEqualTo(proposed.get("findings"));
+        assertThat(part(trial.out(), "totals")).isEqualTo(part(proposed, "totals"));
+        assertThat(part(trial.out(), "findings")).isEqualTo(part(proposed, "findings"));
     }
 
     @Test
@@ -100,6 +99,10 @@ class CheckCommandTest {
         assertThat(trial.run("check", "demo:one-match")).isEqualTo(2);
         assertThat(trial.err())
                 .isEqualTo("Missing required parameter: 'PLAN'.\nHow to use it: weekwright check --help\n");
+    }
+
+    private static JsonNode part(String json, String name) {
+        return JsonMapper.shared().readTree(json).required(name);
     }
 
     private static byte[] bytes(String text) {

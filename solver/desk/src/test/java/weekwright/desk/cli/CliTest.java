@@ -37,7 +37,8 @@ class CliTest {
         assertThat(trial.out()).startsWith("""
                         What must hold (must)
                           one-place-at-a-time  One place at a time
-                            Nobody is in two things at once; travel, the way from place to place and a fixture's warm-up count.
+                            Nobody is in two things at once; travel, the way from place to place and a fixture's warm-up
+                            count.
                             Costs: one must for each pair
                         """);
         Rulebook.builtIn()
@@ -63,8 +64,8 @@ class CliTest {
                         max-velocity  Maximal velocity sprinting
                             high; 25 min warm-up and 40 min of work; RPE 5; neural 9, metabolic 3, tissue 8; track or field
                             Qualities: max-velocity-sprint; lightly acceleration, hip-dominant, jump-landing
-                            Hours: the like again 40, wanted 72; the next high day 16; before a fixture 40, wanted 72; a micro
-                                   dose before a fixture 36, wanted 48
+                            Hours: the like again 40, wanted 72; the next high day 16; before a fixture 40, wanted 72; a
+                                   micro dose before a fixture 36, wanted 48
                         """);
         assertThat(trial.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }

@@ -35,13 +35,26 @@ class ProposeCommandTest {
     private final Trial trial = new Trial();
 
     @Test
-    void a_plan_is_shown_on_standard_output_and_progress_beside_it() {
+    void a_plan_is_shown_on_standard_output() {
         int code = trial.run("propose", DEMO, "--moves", "200");
 
         assertThat(code).isZero();
         assertThat(trial.out()).startsWith("Kilmarrow first squad, one league match on Saturday\n");
         assertThat(trial.out()).contains("◆ League round 21, home").endsWith("come first.\n");
-        assertThat(trial.err()).contains(" placed; ").doesNotContain("Kilmarrow");
+        assertThat(trial.err()).doesNotContain("Kilmarrow");
+    }
+
+    @Test
+    void progress_is_told_on_standard_error() {
+        Planner telling = proposing((proposal, progress) -> {
+            progress.better(new Totals(0, 0, 1, 40), 8, 9, 1_000, 0.4);
+            assertThat(progress.stop()).isFalse();
+            return judged(proposal.scenario(), new Totals(0, 0, 0, 0));
+        });
+
+        trial.planner(telling).run("propose", DEMO);
+
+        assertThat(trial.err()).isEqualTo("0.4 s: 8 of 9 placed; 1 main short; 40.0 points of wishes unmet\n");
     }
 
     @Test
@@ -169,7 +182,8 @@ class ProposeCommandTest {
                 Arguments.of(List.of("--moves", "many"), "'many' is not a long"),
                 Arguments.of(List.of("--now", "noon"), "Invalid value for option '--now'"),
                 Arguments.of(List.of("--seconds", "1", "--moves", "1"), "mutually exclusive"),
-                Arguments.of(List.of("--sed", "1"), "Unknown options: '--sed', '1'. Did you mean --seed"));
+                Arguments.of(
+                        List.of("--sed", "1"), "Unknown options: '--sed', '1'. Did you mean --seconds or --seed?"));
     }
 
     @ParameterizedTest

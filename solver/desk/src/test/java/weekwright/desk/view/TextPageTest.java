@@ -57,8 +57,8 @@ class TextPageTest {
 
                         Nothing is broken that must hold; every wish is met.
                         Rules kept
-                          place and time 0 of 7 · recovery 0 of 5 · fixtures 0 of 8 · week shape 1 of 8 · aims 0 of 4 · load
-                          0 of 1 · preferences 0 of 3
+                          place and time 0 of 7 · recovery 0 of 5 · fixtures 0 of 8 · week shape 1 of 8 · aims 0 of 4
+                          load 0 of 1 · preferences 0 of 3
                         """ + FOOT);
     }
 
