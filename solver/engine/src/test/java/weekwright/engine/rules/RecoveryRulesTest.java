@@ -196,7 +196,7 @@ class RecoveryRulesTest {
         assertThat(short72.found(GAP)).containsExactly(want(1, 67, 68));
     }
 
-    /** 72 x 0.6 - 4 = 39.2: 09:12 on Thursday, when the micro dose ended Tuesday 17:35 ... plus 39 h 12 min: 08:47. */
+    /** 72 x 0.6 - 4 = 39.2: the micro dose ends on Tuesday at 17:35, and 39 h 12 min later it is Thursday 08:47. */
     @Test
     void pathway_gap_a_micro_dose_wants_six_tenths() {
         assertThat(afterMicroSpeed("2027-03-04T08:40").found(GAP)).containsExactly(want(0.1, 39.08, 39.2));

@@ -528,10 +528,11 @@ public final class Squad {
 
     /** How the plan stands. */
     public Verdict judged() {
-        return new Verdict(
-                before == null
-                        ? Engine.judge(scenario(), plan())
-                        : new Explanation(closeProblem(), standing()).judged(null, null));
+        if (before == null) {
+            return new Verdict(Engine.judge(scenario(), plan()));
+        }
+        Problem problem = ProblemBuilder.close(scenario(), before.plan(), now == null ? null : Moment.parse(now));
+        return new Verdict(new Explanation(problem, standing(problem)).judged(null, null));
     }
 
     /** The figures of what is found of one rule. */
@@ -539,14 +540,8 @@ public final class Squad {
         return judged().amounts(rule);
     }
 
-    private Problem closeProblem() {
-        Plan other = java.util.Objects.requireNonNull(before).plan();
-        return ProblemBuilder.close(scenario(), other, now == null ? null : Moment.parse(now));
-    }
-
     /** Where the sessions lie among the options of staying close; each family has one session a week. */
-    private @Nullable Stimulus[] standing() {
-        Problem problem = closeProblem();
+    private @Nullable Stimulus[] standing(Problem problem) {
         @Nullable Stimulus[] at = new @Nullable Stimulus[problem.sessions.size()];
         for (Placement placement : plan().placements()) {
             for (Session session : problem.sessions) {
