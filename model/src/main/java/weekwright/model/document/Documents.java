@@ -81,6 +81,27 @@ public final class Documents {
         return RecordReader.read(document, schema, Log.class);
     }
 
+    /**
+     * Reads a list that ships with the program; it is no coach's document, so its first fault ends the reading.
+     *
+     * @param schema name of the schema of such a list
+     * @throws IllegalStateException when it is damaged
+     */
+    public static <T extends Record> List<T> readBuiltIn(String file, byte[] utf8, String schema, Class<T> type) {
+        try {
+            Source source = Source.of(file, utf8);
+            Faults faults = new Faults(source);
+            Node list = TokenWalk.read(source, faults);
+            faults.throwIfAny();
+            Schema entry = Schemas.of(schema).items().orElseThrow();
+            return list.items().stream()
+                    .map(node -> RecordReader.read(node, entry, type))
+                    .toList();
+        } catch (DocumentException e) {
+            throw new IllegalStateException("the built-in file " + file + " is damaged: build the program anew", e);
+        }
+    }
+
     /** The values of a document of the right kind and version; fields written twice are noted on the way. */
     private static Node document(Source source, String kind, Faults faults) throws DocumentException {
         Node document = TokenWalk.read(source, faults);

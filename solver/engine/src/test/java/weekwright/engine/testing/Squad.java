@@ -1,0 +1,664 @@
+package weekwright.engine.testing;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.Engine;
+import weekwright.engine.explain.Explanation;
+import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.ProblemBuilder;
+import weekwright.engine.problem.Session;
+import weekwright.engine.problem.Stimulus;
+import weekwright.model.catalogue.Catalogue;
+import weekwright.model.catalogue.FamilyPatch;
+import weekwright.model.plan.LeftOut;
+import weekwright.model.plan.Pin;
+import weekwright.model.plan.Placement;
+import weekwright.model.plan.Plan;
+import weekwright.model.rulebook.RuleLevel;
+import weekwright.model.scenario.Appearance;
+import weekwright.model.scenario.Athlete;
+import weekwright.model.scenario.Away;
+import weekwright.model.scenario.ClockTime;
+import weekwright.model.scenario.Dose;
+import weekwright.model.scenario.Effort;
+import weekwright.model.scenario.Facility;
+import weekwright.model.scenario.FacilityKind;
+import weekwright.model.scenario.FixtureWeight;
+import weekwright.model.scenario.GroupKind;
+import weekwright.model.scenario.Level;
+import weekwright.model.scenario.Moment;
+import weekwright.model.scenario.Pathway;
+import weekwright.model.scenario.PerWeek;
+import weekwright.model.scenario.PersonEntry;
+import weekwright.model.scenario.Phase;
+import weekwright.model.scenario.Prefer;
+import weekwright.model.scenario.Priority;
+import weekwright.model.scenario.Restriction;
+import weekwright.model.scenario.RestrictionLimit;
+import weekwright.model.scenario.Room;
+import weekwright.model.scenario.RuleSetting;
+import weekwright.model.scenario.Scenario;
+import weekwright.model.scenario.Share;
+import weekwright.model.scenario.StaffMember;
+import weekwright.model.scenario.Transfer;
+import weekwright.model.scenario.Travel;
+import weekwright.model.scenario.Weekday;
+import weekwright.model.scenario.Window;
+
+/**
+ * A scenario and a plan, told line by line as a coach would: a squad of ten in Dublin with a weights room and a turf
+ * pitch, and the week from Monday 1 March 2027, unless it is said otherwise. What describes a group, an aim, an athlete
+ * or a thing in time speaks of the latest one told.
+ */
+public final class Squad {
+    /** The first group's id. */
+    public static final String ID = "squad";
+
+    private String zone = "Europe/Dublin";
+    private LocalDate firstDay = LocalDate.parse("2027-03-01");
+    private int days = 7;
+    private final List<Crew> crews = new ArrayList<>(List.of(new Crew(ID)));
+    private final List<Athlete> athletes = new ArrayList<>();
+    private final List<Thing> things = new ArrayList<>();
+    private final List<Facility> facilities = new ArrayList<>();
+    private final List<Transfer> transfers = new ArrayList<>();
+    private final List<StaffMember> staff = new ArrayList<>();
+    private final List<FamilyPatch> catalogue = new ArrayList<>();
+    private final Map<String, RuleSetting> rules = new TreeMap<>();
+    private final List<LeftOut> heldOut = new ArrayList<>();
+    private boolean backwards;
+    private boolean otherNames;
+
+    @Nullable
+    private String published;
+
+    @Nullable
+    private Squad before;
+
+    @Nullable
+    private String now;
+
+    private Squad() {
+        facility("weights-room", FacilityKind.GYM).facility("turf-pitch", FacilityKind.FIELD);
+    }
+
+    /** The squad in its week. */
+    public static Squad squad() {
+        return new Squad();
+    }
+
+    /** The squad in another week, and perhaps another zone. */
+    public Squad week(String monday) {
+        firstDay = LocalDate.parse(monday);
+        return this;
+    }
+
+    public Squad days(int number) {
+        days = number;
+        return this;
+    }
+
+    public Squad zone(String id) {
+        zone = id;
+        return this;
+    }
+
+    /** A further group, of whom the next lines speak. */
+    public Squad group(String id) {
+        crews.add(new Crew(id));
+        return this;
+    }
+
+    public Squad heads(int number) {
+        crew().heads = number;
+        return this;
+    }
+
+    public Squad kind(GroupKind kind) {
+        crew().kind = kind;
+        return this;
+    }
+
+    public Squad phase(Phase phase) {
+        crew().phase = phase;
+        return this;
+    }
+
+    public Squad level(Level level) {
+        crew().level = level;
+        return this;
+    }
+
+    public Squad highDays(int least, int target, int most) {
+        crew().highDays = new PerWeek(least, target, most);
+        return this;
+    }
+
+    /** Hours in which the group can train, on some weekdays or on all. */
+    public Squad window(String from, String to, Weekday... on) {
+        crew().windows.add(hours(from, to, on));
+        return this;
+    }
+
+    public Squad away(String from, String to) {
+        crew().away.add(absence(from, to));
+        return this;
+    }
+
+    /** An aim, key unless said otherwise. */
+    public Squad aim(String family, int least, int target, int most) {
+        crew().goals.add(new Crew.Goal(family, new PerWeek(least, target, most)));
+        return this;
+    }
+
+    public Squad priority(Priority priority) {
+        goal().priority = priority;
+        return this;
+    }
+
+    public Squad doses(Dose... doses) {
+        goal().doses = List.of(doses);
+        return this;
+    }
+
+    public Squad whom(Share whom) {
+        goal().whom = whom;
+        return this;
+    }
+
+    public Squad prefers(@Nullable String from, @Nullable String to, String... places) {
+        goal().prefer = new Prefer(
+                List.of(places),
+                from == null ? null : ClockTime.parse(from),
+                to == null ? null : ClockTime.parse(to));
+        return this;
+    }
+
+    public Squad microCounts() {
+        goal().microCounts = true;
+        return this;
+    }
+
+    public Squad learning() {
+        goal().learning = true;
+        return this;
+    }
+
+    public Squad mainMinutes(int minutes) {
+        goal().minutes = minutes;
+        return this;
+    }
+
+    /** Somebody listed by name, in the groups given or else the first; the first of them is the main one. */
+    public Squad athlete(String id, String... groups) {
+        athletes.add(new Athlete(
+                id,
+                label(id),
+                groups.length == 0 ? List.of(ID) : List.of(groups),
+                null,
+                null,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of()));
+        return this;
+    }
+
+    /** What a clinician allows the athlete, from one date to another. */
+    public Squad restricted(RestrictionLimit upTo, String from, String to, Pathway... pathways) {
+        Athlete athlete = athletes.remove(athletes.size() - 1);
+        List<Restriction> all = new ArrayList<>(athlete.restrictions());
+        all.add(new Restriction(List.of(pathways), upTo, LocalDate.parse(from), LocalDate.parse(to), null));
+        athletes.add(new Athlete(
+                athlete.id(), athlete.name(), athlete.groups(), null, null, List.of(), List.of(), List.of(), all));
+        return this;
+    }
+
+    /** A fixture of 105 minutes from start to end, for the first group unless said otherwise. */
+    public Squad fixture(String id, String start) {
+        return fixture(id, "fixture", start);
+    }
+
+    public Squad fixture(String id, String family, String start) {
+        return thing(new Thing(Thing.Kind.FIXTURE, id, family, start, ID)).lasting(105);
+    }
+
+    public Squad weight(FixtureWeight weight) {
+        return latest(thing -> thing.weight = weight);
+    }
+
+    public Squad travelling(int outMinutes, int backMinutes) {
+        return latest(thing -> thing.travel = new Travel(outMinutes, backMinutes));
+    }
+
+    /** Minutes that somebody is expected to play of the fixture. */
+    public Squad expecting(String athlete, int minutes) {
+        return latest(thing -> thing.expected.add(new Appearance(athlete, minutes)));
+    }
+
+    /** Minutes that somebody is known to have played of the fixture. */
+    public Squad withPlayed(String athlete, int minutes) {
+        return latest(thing -> thing.played.add(new Appearance(athlete, minutes)));
+    }
+
+    /** Team practice of 85 minutes. */
+    public Squad practice(String id, String start) {
+        return commitment(id, "team-practice", start).lasting(85);
+    }
+
+    /** A commitment of a family, or one that only takes time, of 60 minutes. */
+    public Squad commitment(String id, @Nullable String family, String start) {
+        return thing(new Thing(Thing.Kind.COMMITMENT, id, family, start, ID)).lasting(60);
+    }
+
+    public Squad effort(Effort effort) {
+        return latest(thing -> thing.effort = effort);
+    }
+
+    /** The commitment is of these athletes alone. */
+    public Squad only(String... ids) {
+        return latest(thing -> thing.athletes.addAll(List.of(ids)));
+    }
+
+    /** An entry of history: full, and 60 minutes long unless said otherwise; a fixture 105. */
+    public Squad done(String family, String start) {
+        boolean fixture = Catalogue.builtIn().family(family).role() == weekwright.model.catalogue.Role.FIXTURE;
+        return thing(new Thing(Thing.Kind.DONE, "", family, start, ID)).lasting(fixture ? 105 : 60);
+    }
+
+    /** It was planned and missed. */
+    public Squad missed() {
+        return latest(thing -> thing.done = false);
+    }
+
+    /** Those who were not there. */
+    public Squad without(String... ids) {
+        return latest(thing -> thing.athletes.addAll(List.of(ids)));
+    }
+
+    /** Minutes that somebody played, or null, and the share of best speed that was measured, or null. */
+    public Squad person(String athlete, @Nullable Integer minutes, @Nullable Double topSpeedShare) {
+        return latest(thing ->
+                thing.people.add(new PersonEntry(athlete, null, minutes, List.of(), topSpeedShare, null, null)));
+    }
+
+    /** A session placed for the first group, in the first place of the kind that it needs. */
+    public Squad placed(String family, String start) {
+        thing(new Thing(Thing.Kind.PLACED, "", family, start, ID));
+        List<FacilityKind> kinds = Catalogue.builtIn()
+                .find(family)
+                .map(weekwright.model.catalogue.Family::facility)
+                .orElse(List.of());
+        return at(facilities.stream()
+                .filter(place -> place.offers().stream().anyMatch(kinds::contains))
+                .map(Facility::id)
+                .findFirst()
+                .orElse(null));
+    }
+
+    /** Where it is, or null for nowhere in particular. */
+    public Squad at(@Nullable String facility) {
+        return latest(thing -> thing.facility = facility);
+    }
+
+    public Squad dose(Dose dose) {
+        return latest(thing -> thing.dose = dose);
+    }
+
+    /** Its start is held by the coach. */
+    public Squad pinned() {
+        return latest(thing -> thing.pin = new Pin(true, false, false, false, false, false, false, List.of()));
+    }
+
+    public Squad ledBy(String lead) {
+        return latest(thing -> thing.lead = lead);
+    }
+
+    /** Whole minutes of the latest thing. */
+    public Squad lasting(int minutes) {
+        return latest(thing -> thing.minutes = minutes);
+    }
+
+    /** The groups of the latest thing. */
+    public Squad of(String... groups) {
+        return latest(thing -> thing.groups = List.of(groups));
+    }
+
+    /** A session that the coach keeps out on purpose. */
+    public Squad heldOut(String id) {
+        Pin out = new Pin(false, false, false, false, false, false, true, List.of());
+        heldOut.add(new LeftOut(id, "least", RuleLevel.KEY, 1, out, 0, List.of(), null, ""));
+        return this;
+    }
+
+    public Squad facility(String id, FacilityKind... offers) {
+        return facility(id, null, null, offers);
+    }
+
+    /** A place with a straight of so many metres and room for so many, either of them null where nothing is known. */
+    public Squad facility(String id, @Nullable Integer straight, @Nullable Room room, FacilityKind... offers) {
+        facilities.add(new Facility(id, label(id), List.of(offers), straight, room, List.of(), List.of()));
+        return this;
+    }
+
+    /** Only so many groups or athletes fit in a place told before; null for any number. */
+    public Squad room(String id, @Nullable Integer groups, @Nullable Integer athletes) {
+        return change(
+                id,
+                f -> new Facility(
+                        f.id(),
+                        f.label(),
+                        f.offers(),
+                        f.straightMetres(),
+                        new Room(groups, athletes),
+                        f.open(),
+                        f.closed()));
+    }
+
+    public Squad straight(String id, @Nullable Integer metres) {
+        return change(
+                id, f -> new Facility(f.id(), f.label(), f.offers(), metres, f.room(), f.open(), f.closed()));
+    }
+
+    /** Hours in which a place told before is open. */
+    public Squad open(String id, String from, String to, Weekday... on) {
+        return change(
+                id,
+                f -> new Facility(
+                        f.id(),
+                        f.label(),
+                        f.offers(),
+                        f.straightMetres(),
+                        f.room(),
+                        List.of(hours(from, to, on)),
+                        f.closed()));
+    }
+
+    public Squad closed(String id, String from, String to) {
+        return change(
+                id,
+                f -> new Facility(
+                        f.id(),
+                        f.label(),
+                        f.offers(),
+                        f.straightMetres(),
+                        f.room(),
+                        f.open(),
+                        List.of(absence(from, to))));
+    }
+
+    public Squad transfer(String one, String other, int minutes) {
+        transfers.add(new Transfer(List.of(one, other), minutes));
+        return this;
+    }
+
+    /** Somebody who may lead some families, or all by {@code *}, one session at once. */
+    public Squad staff(String id, String... leads) {
+        return staff(new StaffMember(id, label(id), List.of(leads), 1, List.of(), List.of()));
+    }
+
+    public Squad staff(StaffMember member) {
+        staff.add(member);
+        return this;
+    }
+
+    public Squad family(FamilyPatch patch) {
+        catalogue.add(patch);
+        return this;
+    }
+
+    /** A setting of a rule for all groups. */
+    public Squad rule(String id, @Nullable RuleLevel level, @Nullable Double weight, Map<String, Object> numbers) {
+        rules.put(id, new RuleSetting(level, weight, numbers));
+        return this;
+    }
+
+    public Squad level(String rule, RuleLevel level) {
+        return rule(rule, level, null, Map.of());
+    }
+
+    public Squad weight(String rule, double weight) {
+        return rule(rule, null, weight, Map.of());
+    }
+
+    /** A number of a rule, or a map of numbers by pathway. */
+    public Squad number(String rule, String name, Object value) {
+        return rule(rule, null, null, Map.of(name, value));
+    }
+
+    /** A setting of a rule for the latest group alone. */
+    public Squad groupRule(String id, @Nullable RuleLevel level, @Nullable Double weight, Map<String, Object> numbers) {
+        crew().rules.put(id, new RuleSetting(level, weight, numbers));
+        return this;
+    }
+
+    public Squad groupNumber(String rule, String name, Object value) {
+        return groupRule(rule, null, null, Map.of(name, value));
+    }
+
+    /** The setting of a rule for every group, each by its own rules. */
+    public Squad everyGroupRule(String id, RuleSetting setting) {
+        crews.forEach(crew -> crew.rules.put(id, setting));
+        return this;
+    }
+
+    /** Holds the starts of all sessions placed. */
+    public Squad allPinned() {
+        Pin start = new Pin(true, false, false, false, false, false, false, List.of());
+        things.stream().filter(thing -> thing.kind == Thing.Kind.PLACED).forEach(thing -> thing.pin = start);
+        return this;
+    }
+
+    /** Tells all lists from their ends. */
+    public Squad backwards() {
+        backwards = true;
+        return this;
+    }
+
+    /** Tells everything under other names, the first of which come last in the alphabet. */
+    public Squad underOtherNames() {
+        otherNames = true;
+        return this;
+    }
+
+    /** The plan was given out. */
+    public Squad published(String at) {
+        published = at;
+        return this;
+    }
+
+    /** The plan is to stay close to another squad's, at a time, or null where nobody says. */
+    public Squad closeTo(Squad other, @Nullable String at) {
+        before = other;
+        now = at;
+        return this;
+    }
+
+    /** The scenario document. */
+    public Scenario scenario() {
+        UnaryOperator<String> name = otherNames ? Squad::otherName : UnaryOperator.identity();
+        return new Scenario(
+                Scenario.VERSION,
+                "sketch",
+                "Sketch",
+                ZoneId.of(zone),
+                firstDay,
+                days,
+                5,
+                listed(crews, crew -> crew.group(name, backwards)),
+                listed(athletes, athlete -> renamed(athlete, name)),
+                listed(of(Thing.Kind.FIXTURE), thing -> thing.fixture(name)),
+                listed(of(Thing.Kind.COMMITMENT), thing -> thing.commitment(name)),
+                listed(facilities, place -> renamed(place, name)),
+                listed(
+                        transfers,
+                        transfer -> new Transfer(
+                                transfer.between().stream().map(name).toList(), transfer.minutes())),
+                listed(staff, member -> renamed(member, name)),
+                listed(of(Thing.Kind.DONE), thing -> thing.entry(name)),
+                catalogue,
+                rules,
+                List.of());
+    }
+
+    /** The plan document. */
+    public Plan plan() {
+        UnaryOperator<String> name = otherNames ? Squad::otherName : UnaryOperator.identity();
+        return new Plan(
+                Scenario.VERSION,
+                "sketch",
+                null,
+                published == null ? null : Moment.parse(published),
+                null,
+                listed(of(Thing.Kind.PLACED), thing -> thing.placement(name)),
+                heldOut,
+                List.of(),
+                null,
+                List.of());
+    }
+
+    /** How the plan stands. */
+    public Verdict judged() {
+        if (before == null) {
+            return new Verdict(Engine.judge(scenario(), plan()));
+        }
+        Problem problem = ProblemBuilder.close(scenario(), before.plan(), now == null ? null : Moment.parse(now));
+        return new Verdict(new Explanation(problem, standing(problem)).judged(null, null));
+    }
+
+    /** The figures of what is found of one rule. */
+    public List<Amount> found(String rule) {
+        return judged().amounts(rule);
+    }
+
+    /** Where the sessions lie among the options of staying close; each family has one session a week. */
+    private @Nullable Stimulus[] standing(Problem problem) {
+        @Nullable Stimulus[] at = new @Nullable Stimulus[problem.sessions.size()];
+        for (Placement placement : plan().placements()) {
+            for (Session session : problem.sessions) {
+                for (Stimulus option : session.options) {
+                    if (isAt(problem, session, option, placement)) {
+                        at[session.index] = option;
+                    }
+                }
+            }
+        }
+        return at;
+    }
+
+    private static boolean isAt(Problem problem, Session session, Stimulus option, Placement placement) {
+        String facility = option.facility < 0
+                ? null
+                : problem.facilities.get(option.facility).facility.id();
+        return session.family.family.id().equals(placement.family())
+                && session.group.group.id().equals(placement.group())
+                && option.start == problem.calendar.minute(placement.start())
+                && option.dose == placement.dose()
+                && java.util.Objects.equals(facility, placement.facility());
+    }
+
+    private Squad thing(Thing thing) {
+        things.add(thing);
+        return this;
+    }
+
+    private Squad latest(Consumer<Thing> change) {
+        change.accept(things.get(things.size() - 1));
+        return this;
+    }
+
+    private List<Thing> of(Thing.Kind kind) {
+        return things.stream().filter(thing -> thing.kind == kind).toList();
+    }
+
+    private Crew crew() {
+        return crews.get(crews.size() - 1);
+    }
+
+    private Crew.Goal goal() {
+        return crew().goals.get(crew().goals.size() - 1);
+    }
+
+    private Squad change(String facility, UnaryOperator<Facility> change) {
+        facilities.replaceAll(place -> place.id().equals(facility) ? change.apply(place) : place);
+        return this;
+    }
+
+    private <A, B> List<B> listed(List<A> all, java.util.function.Function<A, B> made) {
+        return inOrder(all.stream().map(made).toList(), backwards);
+    }
+
+    static <T> List<T> inOrder(List<T> all, boolean backwards) {
+        List<T> copy = new ArrayList<>(all);
+        if (backwards) {
+            Collections.reverse(copy);
+        }
+        return copy;
+    }
+
+    /** The words of an id, the first with a capital. */
+    static String label(String id) {
+        return id.substring(0, 1).toUpperCase(Locale.ROOT) + id.substring(1).replace('-', ' ');
+    }
+
+    /** Letters from the other end of the alphabet, so that what came first comes last. */
+    private static String otherName(String id) {
+        StringBuilder other = new StringBuilder();
+        id.chars().forEach(c -> other.append(c >= 'a' && c <= 'z' ? (char) ('a' + 'z' - c) : (char) c));
+        return other.toString();
+    }
+
+    private static Athlete renamed(Athlete athlete, UnaryOperator<String> name) {
+        return new Athlete(
+                name.apply(athlete.id()),
+                athlete.name(),
+                athlete.groups().stream().map(name).toList(),
+                null,
+                null,
+                List.of(),
+                List.of(),
+                List.of(),
+                athlete.restrictions());
+    }
+
+    private static Facility renamed(Facility place, UnaryOperator<String> name) {
+        return new Facility(
+                name.apply(place.id()),
+                place.label(),
+                place.offers(),
+                place.straightMetres(),
+                place.room(),
+                place.open(),
+                place.closed());
+    }
+
+    private static StaffMember renamed(StaffMember member, UnaryOperator<String> name) {
+        return new StaffMember(
+                name.apply(member.id()),
+                member.name(),
+                member.leads(),
+                member.atOnce(),
+                member.windows(),
+                member.away());
+    }
+
+    /** Hours on some weekdays, or on all. */
+    public static Window hours(String from, String to, Weekday... on) {
+        List<Weekday> weekdays = on.length == 0 ? List.of(Weekday.values()) : List.of(on);
+        return new Window(weekdays, null, ClockTime.parse(from), ClockTime.parse(to), null, null);
+    }
+
+    /** A time away. */
+    public static Away absence(String from, String to) {
+        return new Away(Moment.parse(from), Moment.parse(to), null);
+    }
+}

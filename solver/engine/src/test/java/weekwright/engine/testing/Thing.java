@@ -1,0 +1,149 @@
+package weekwright.engine.testing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+import weekwright.model.plan.Pin;
+import weekwright.model.plan.Placement;
+import weekwright.model.scenario.Appearance;
+import weekwright.model.scenario.Commitment;
+import weekwright.model.scenario.Dose;
+import weekwright.model.scenario.Effort;
+import weekwright.model.scenario.Fixture;
+import weekwright.model.scenario.FixtureWeight;
+import weekwright.model.scenario.LogEntry;
+import weekwright.model.scenario.Moment;
+import weekwright.model.scenario.PersonEntry;
+import weekwright.model.scenario.Travel;
+
+/** Something at a time, as it is told: a session placed, a fixture, a commitment or an entry of history. */
+final class Thing {
+    enum Kind {
+        PLACED,
+        FIXTURE,
+        COMMITMENT,
+        DONE
+    }
+
+    final Kind kind;
+    final String id;
+    final @Nullable String family;
+    final Moment start;
+    List<String> groups;
+
+    @Nullable
+    Integer minutes;
+
+    @Nullable
+    String facility;
+
+    Dose dose = Dose.FULL;
+    Pin pin = Pin.NONE;
+
+    @Nullable
+    String lead;
+
+    @Nullable
+    Effort effort;
+
+    @Nullable
+    Double rpe;
+
+    FixtureWeight weight = FixtureWeight.REGULAR;
+    Travel travel = Travel.NONE;
+    boolean done = true;
+    final List<String> athletes = new ArrayList<>();
+    final List<Appearance> expected = new ArrayList<>();
+    final List<Appearance> played = new ArrayList<>();
+    final List<PersonEntry> people = new ArrayList<>();
+
+    Thing(Kind kind, String id, @Nullable String family, String start, String group) {
+        this.kind = kind;
+        this.id = id;
+        this.family = family;
+        this.start = Moment.parse(start);
+        groups = List.of(group);
+    }
+
+    Placement placement(UnaryOperator<String> name) {
+        return new Placement(
+                null,
+                name.apply(groups.get(0)),
+                given(family),
+                start,
+                minutes,
+                facility == null ? null : name.apply(facility),
+                lead == null ? null : name.apply(lead),
+                dose,
+                null,
+                pin.isNone() ? null : pin);
+    }
+
+    Fixture fixture(UnaryOperator<String> name) {
+        return new Fixture(
+                name.apply(id),
+                Squad.label(id),
+                named(groups, name),
+                given(family),
+                start,
+                given(minutes),
+                null,
+                weight,
+                travel,
+                null,
+                appearances(expected, name),
+                appearances(played, name));
+    }
+
+    Commitment commitment(UnaryOperator<String> name) {
+        return new Commitment(
+                name.apply(id),
+                Squad.label(id),
+                athletes.isEmpty() ? named(groups, name) : List.of(),
+                named(athletes, name),
+                family,
+                start,
+                given(minutes),
+                facility == null ? null : name.apply(facility),
+                effort,
+                null);
+    }
+
+    LogEntry entry(UnaryOperator<String> name) {
+        return new LogEntry(
+                null,
+                null,
+                null,
+                name.apply(groups.get(0)),
+                given(family),
+                start,
+                given(minutes),
+                dose,
+                null,
+                rpe,
+                done,
+                named(athletes, name),
+                people.stream().map(person -> person(person, name)).toList(),
+                null);
+    }
+
+    private static PersonEntry person(PersonEntry person, UnaryOperator<String> name) {
+        return new PersonEntry(
+                name.apply(person.athlete()), null, person.minutes(), List.of(), person.topSpeedShare(), null, null);
+    }
+
+    private static List<String> named(List<String> ids, UnaryOperator<String> name) {
+        return ids.stream().map(name).toList();
+    }
+
+    private static List<Appearance> appearances(List<Appearance> all, UnaryOperator<String> name) {
+        return all.stream()
+                .map(one -> new Appearance(name.apply(one.athlete()), one.minutes()))
+                .toList();
+    }
+
+    private static <T> T given(@Nullable T value) {
+        return java.util.Objects.requireNonNull(value);
+    }
+}
