@@ -3,29 +3,25 @@ package weekwright.model;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import tools.jackson.core.StreamReadFeature;
-import tools.jackson.core.type.TypeReference;
-import tools.jackson.databind.json.JsonMapper;
+import java.util.List;
+import weekwright.model.document.Documents;
 
 /** Reads the data that ship with the program. */
 public final class BuiltIn {
-    private static final JsonMapper MAPPER = JsonMapper.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .build();
-
     private BuiltIn() {}
 
     /**
-     * Reads a JSON file that lies beside this class.
+     * Reads a JSON list that lies beside this class.
      *
-     * @throws IllegalStateException when it is missing: the program was packed wrongly
+     * @param schema name of the schema of its entries
+     * @throws IllegalStateException when it is missing or damaged: the program was packed wrongly
      */
-    public static <T> T read(String name, TypeReference<T> type) {
+    public static <T extends Record> List<T> read(String name, String schema, Class<T> type) {
         try (InputStream data = BuiltIn.class.getResourceAsStream(name)) {
             if (data == null) {
                 throw new IllegalStateException("the built-in file " + name + " is missing: build the program anew");
             }
-            return MAPPER.readValue(data, type);
+            return Documents.readBuiltIn(name, data.readAllBytes(), schema, type);
         } catch (IOException e) {
             throw new UncheckedIOException("the built-in file " + name + " cannot be read", e);
         }

@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import tools.jackson.core.type.TypeReference;
 import weekwright.model.BuiltIn;
 import weekwright.model.Nearest;
 
@@ -78,6 +77,6 @@ public final class Catalogue {
     }
 
     private static final class Holder {
-        static final Catalogue CATALOGUE = of(BuiltIn.read("catalogue.json", new TypeReference<List<Family>>() {}));
+        static final Catalogue CATALOGUE = of(BuiltIn.read("catalogue.json", "catalogue", Family.class));
     }
 }

@@ -81,6 +81,27 @@ public final class Documents {
         return RecordReader.read(document, schema, Log.class);
     }
 
+    /**
+     * Reads a list that ships with the program; it is no coach's document, so its first fault ends the reading.
+     *
+     * @param schema name of the schema of such a list
+     * @throws IllegalStateException when it is damaged
+     */
+    public static <T extends Record> List<T> readBuiltIn(String file, byte[] utf8, String schema, Class<T> type) {
+        try {
+            Source source = Source.of(file, utf8);
+            Faults faults = new Faults(source);
+            Node list = TokenWalk.read(source, faults);
+            faults.throwIfAny();
+            Schema entry = Schemas.of(schema).items().orElseThrow();
+            return list.items().stream()
+                    .map(node -> RecordReader.read(node, entry, type))
+                    .toList();
+        } catch (DocumentException e) {
+            throw new IllegalStateException("the built-in file " + file + " is damaged: build the program anew", e);
+        }
+    }
+
     /** The values of a document of the right kind and version; fields written twice are noted on the way. */
     private static Node document(Source source, String kind, Faults faults) throws DocumentException {
         Node document = TokenWalk.read(source, faults);
@@ -102,6 +123,13 @@ public final class Documents {
     /** A plan as JSON: all fields, placements sorted by start, then id. */
     public static String write(Plan plan) {
         return write(sorted(plan), PLAN);
+    }
+
+    /** A judged plan as JSON, with the ids of the rules that it keeps. */
+    public static String writeCheck(Plan plan, List<String> kept) {
+        Node document = Terse.of(RecordWriter.node(sorted(plan)), Schemas.of(PLAN));
+        document.put("kept", RecordWriter.node(kept));
+        return JsonPrinter.print(document);
     }
 
     /** A log as JSON: fields at their usual value are left out. */

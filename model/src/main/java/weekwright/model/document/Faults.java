@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /** Gathers what is wrong with one document. */
 final class Faults {
@@ -21,26 +22,26 @@ final class Faults {
 
     /** Something is wrong at a character of a value. */
     void at(int offset, Node value, String wrong, String right) {
-        report(offset, value.path(), wrong, right);
+        report(offset, value::path, wrong, right);
     }
 
     /** A value has not the form that it should have; nothing else will be said of it. */
     void form(Node value, String wrong, String right) {
         broken.add(value);
-        report(value.at(), value.path(), wrong, right);
+        report(value.at(), value::path, wrong, right);
     }
 
     /** A field should not be there, or its name is not the right one. */
     void name(Node value, String wrong, String right) {
         broken.add(value);
-        report(value.nameAt(), value.path(), wrong, right);
+        report(value.nameAt(), value::path, wrong, right);
     }
 
     /** A field is there for the second time. */
     void twice(Node second, Node first) {
         report(
                 second.nameAt(),
-                second.path(),
+                second::path,
                 "\"" + second.name() + "\" is there twice, first at " + source.place(first.nameAt()),
                 "Keep one of them.");
     }
@@ -52,14 +53,29 @@ final class Faults {
 
     /** Something is wrong with a field that an object has not. */
     void lacking(Node object, String field, String wrong, String right) {
-        report(object.at(), object.pathOf(field), wrong, right);
+        report(object.at(), () -> object.pathOf(field), wrong, right);
     }
 
     /** A value has the right form, and yet cannot be. */
     void add(Node value, String wrong, String right) {
         if (!broken.contains(value)) {
-            report(value.at(), value.path(), wrong, right);
+            report(value.at(), value::path, wrong, right);
         }
+    }
+
+    /** Whether a value has not the form that it should have. */
+    boolean isBroken(Node value) {
+        return broken.contains(value);
+    }
+
+    /** The value, or nothing where it has not the form that it should have. */
+    Node sound(Node value) {
+        return isBroken(value) ? Node.NOTHING : value;
+    }
+
+    /** Whether nothing more is taken in: advice need not be thought of any longer. */
+    boolean full() {
+        return found.size() > MOST;
     }
 
     /** Whether a value, or anything in it, has not the form that it should have. */
@@ -96,18 +112,12 @@ final class Faults {
         }
     }
 
-    private void report(int offset, String path, String wrong, String right) {
+    private void report(int offset, Supplier<String> path, String wrong, String right) {
         if (found.size() < MOST) {
-            found.add(source.problem(offset, path, wrong, right));
-        } else if (found.size() == MOST) {
-            Problem last = found.get(MOST - 1);
-            found.add(new Problem(
-                    last.file(),
-                    "",
-                    last.line(),
-                    last.column(),
-                    "there are more faults than " + MOST,
-                    "Mend these first."));
+            found.add(source.problem(offset, path.get(), wrong, right));
+        } else if (!full()) {
+            found.add(source.problem(
+                    source.text().length(), "", "there are more faults than " + MOST, "Mend these first."));
         }
     }
 }

@@ -3,7 +3,8 @@ package weekwright.model.document;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalInt;
-import weekwright.model.document.Node.Kind;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Groups and their aims. */
 final class GroupChecks {
@@ -12,6 +13,8 @@ final class GroupChecks {
     private final TimeChecks times;
     private final RuleChecks rules;
     private final Faults faults;
+    /** Athletes listed, by group. */
+    private final Map<String, Long> athletesIn;
 
     GroupChecks(Node scenario, Known known, TimeChecks times, RuleChecks rules, Faults faults) {
         this.scenario = scenario;
@@ -19,6 +22,10 @@ final class GroupChecks {
         this.times = times;
         this.rules = rules;
         this.faults = faults;
+        this.athletesIn = scenario.list("athletes").stream()
+                .flatMap(athlete ->
+                        athlete.list("groups").stream().map(Node::written).distinct())
+                .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
     }
 
     void check() {
@@ -36,9 +43,10 @@ final class GroupChecks {
     }
 
     private void headcount(Node group) {
-        long listed = scenario.list("athletes").stream()
-                .filter(athlete -> athlete.list("groups").stream().anyMatch(id -> same(id, group.field("id"))))
-                .count();
+        long listed = group.field("id")
+                .text()
+                .map(id -> athletesIn.getOrDefault(id, 0L))
+                .orElse(0L);
         Node headcount = group.field("headcount");
         OptionalInt heads = headcount.whole();
         if (heads.isPresent() && heads.getAsInt() < listed) {
@@ -47,10 +55,6 @@ final class GroupChecks {
                     heads.getAsInt() + " is fewer than the " + listed + " athletes listed in the group",
                     "Give " + listed + " or more, or leave the headcount out.");
         }
-    }
-
-    private static boolean same(Node one, Node other) {
-        return one.is(Kind.TEXT) && one.text().equals(other.text());
     }
 
     private void aim(Node aim, Map<String, Node> seen) {
@@ -94,7 +98,7 @@ final class GroupChecks {
 
     private void prefer(Node prefer) {
         prefer.list("facilities").forEach(id -> known.facility(id, faults));
-        times.order(prefer.field("from"), prefer.field("to"));
+        times.wish(prefer.field("from"), prefer.field("to"));
     }
 
     private void metres(Node metres) {

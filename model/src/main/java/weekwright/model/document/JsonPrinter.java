@@ -110,7 +110,11 @@ final class JsonPrinter {
 
     private void text(String text) {
         out.append('"');
-        text.codePoints().forEach(this::character);
+        if (text.chars().allMatch(c -> c >= ' ' && c < 0x7f && c != '"' && c != '\\')) {
+            out.append(text);
+        } else {
+            text.codePoints().forEach(this::character);
+        }
         out.append('"');
     }
 

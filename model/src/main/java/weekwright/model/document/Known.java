@@ -1,8 +1,12 @@
 package weekwright.model.document;
 
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import weekwright.model.catalogue.Catalogue;
 import weekwright.model.catalogue.Family;
@@ -22,11 +26,11 @@ import weekwright.model.scenario.StaffMember;
  * @param misfits ids of families of the scenario's own that are faulty: known, and nothing more is said of them
  */
 record Known(
-        List<String> groups,
-        List<String> athletes,
-        List<String> fixtures,
-        List<String> facilities,
-        List<String> staff,
+        Set<String> groups,
+        Set<String> athletes,
+        Set<String> fixtures,
+        Set<String> facilities,
+        Set<String> staff,
         Catalogue catalogue,
         List<String> misfits) {
 
@@ -45,19 +49,25 @@ record Known(
     /** What a scenario lists. */
     static Known of(Scenario scenario) {
         return new Known(
-                scenario.groups().stream().map(Group::id).toList(),
-                scenario.athletes().stream().map(Athlete::id).toList(),
-                scenario.fixtures().stream().map(Fixture::id).toList(),
-                scenario.facilities().stream().map(Facility::id).toList(),
-                scenario.staff().stream().map(StaffMember::id).toList(),
+                ids(scenario.groups(), Group::id),
+                ids(scenario.athletes(), Athlete::id),
+                ids(scenario.fixtures(), Fixture::id),
+                ids(scenario.facilities(), Facility::id),
+                ids(scenario.staff(), StaffMember::id),
                 Catalogue.builtIn().with(scenario.catalogue()),
                 List.of());
     }
 
-    private static List<String> ids(Node scenario, String list) {
-        return scenario.list(list).stream()
-                .flatMap(entry -> entry.field("id").id().stream())
-                .toList();
+    private static Set<String> ids(Node scenario, String list) {
+        Set<String> ids = new LinkedHashSet<>();
+        scenario.list(list).forEach(entry -> entry.field("id").id().ifPresent(ids::add));
+        return ids;
+    }
+
+    private static <T> Set<String> ids(List<T> entries, Function<T, String> id) {
+        Set<String> ids = new LinkedHashSet<>();
+        entries.forEach(entry -> ids.add(id.apply(entry)));
+        return ids;
     }
 
     void group(Node id, Faults faults) {
@@ -82,56 +92,71 @@ record Known(
 
     /** A family of any kind. */
     void family(Node id, Faults faults) {
-        check(id, families(catalogue.families().stream()), "family", faults);
+        family(id, "family", role -> true, faults);
     }
 
     /** A family that can be trained: no fixture. */
     void session(Node id, Faults faults) {
-        if (find(id).filter(family -> family.role() == Role.FIXTURE).isPresent()) {
+        if (isFixture(id).orElse(false)) {
             faults.add(
                     id,
                     Shown.value(id) + " is a fixture, not a session",
                     "Name a session family here; fixtures stand in the scenario's list of fixtures.");
         } else {
-            check(
-                    id,
-                    families(catalogue.families().stream().filter(family -> family.role() != Role.FIXTURE)),
-                    "family",
-                    faults);
+            family(id, "family", role -> role != Role.FIXTURE, faults);
         }
     }
 
     /** A family of fixtures. */
     void fixtureFamily(Node id, Faults faults) {
-        List<String> fixtureFamilies =
-                families(catalogue.families().stream().filter(family -> family.role() == Role.FIXTURE));
-        if (find(id).filter(family -> family.role() != Role.FIXTURE).isPresent()) {
-            faults.add(id, Shown.value(id) + " is a session, not a fixture", Shown.listed(fixtureFamilies));
+        if (isFixture(id).orElse(true)) {
+            family(id, "fixture family", role -> role == Role.FIXTURE, faults);
         } else {
-            check(id, fixtureFamilies, "fixture family", faults);
+            faults.add(
+                    id,
+                    Shown.value(id) + " is a session, not a fixture",
+                    Shown.listed(families(role -> role == Role.FIXTURE)));
         }
+    }
+
+    private Optional<Boolean> isFixture(Node id) {
+        return find(id).map(family -> family.role() == Role.FIXTURE);
+    }
+
+    private void family(Node id, String kind, Predicate<Role> roles, Faults faults) {
+        if (find(id).isEmpty() && id.id().isPresent()) {
+            check(id, families(roles), kind, faults);
+        }
+    }
+
+    private List<String> families(Predicate<Role> roles) {
+        Stream<String> sound = catalogue.families().stream()
+                .filter(family -> roles.test(family.role()))
+                .map(Family::id);
+        return Stream.concat(sound, misfits.stream()).distinct().toList();
     }
 
     /** A variant of a family. */
     void variant(Node id, Node family, Faults faults) {
-        find(family)
-                .ifPresent(known -> check(
-                        id, known.variants().stream().map(Variant::id).toList(), "variant of " + known.id(), faults));
+        Optional<Family> known = id.id().isPresent() ? find(family) : Optional.empty();
+        known.ifPresent(
+                of -> check(id, of.variants().stream().map(Variant::id).toList(), "variant of " + of.id(), faults));
+    }
+
+    /** Whether both are known. */
+    boolean knows(Node group, Node family) {
+        return groups.contains(group.written()) && find(family).isPresent();
     }
 
     private Optional<Family> find(Node id) {
         return id.id().flatMap(catalogue::find);
     }
 
-    private List<String> families(Stream<Family> some) {
-        return Stream.concat(some.map(Family::id), misfits.stream()).distinct().toList();
-    }
-
     /** An id that must be among those known; one of the wrong form has been reported already. */
     static void check(Node id, Collection<String> known, String kind, Faults faults) {
-        id.id()
-                .filter(asked -> !known.contains(asked))
-                .ifPresent(asked ->
-                        faults.add(id, "no " + kind + " is called " + Shown.quoted(asked), Shown.meant(asked, known)));
+        Optional<String> asked = id.id().filter(name -> !known.contains(name));
+        if (asked.isPresent() && !faults.full()) {
+            faults.add(id, "no " + kind + " is called " + Shown.quoted(asked.get()), Shown.meant(asked.get(), known));
+        }
     }
 }

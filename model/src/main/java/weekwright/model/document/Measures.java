@@ -52,7 +52,7 @@ final class Measures {
         }
         for (String field : needed) {
             Node value = entry.field(field);
-            if (!value.present() || (value.is(Node.Kind.LIST) && value.items().isEmpty())) {
+            if (!isGiven(value)) {
                 faults.lacking(
                         entry,
                         field,
@@ -62,13 +62,17 @@ final class Measures {
         }
         for (String other : all(fields)) {
             Node value = entry.field(other);
-            if (!needed.contains(other) && value.present()) {
+            if (!needed.contains(other) && isGiven(value)) {
                 faults.add(
                         value,
                         "\"" + other + "\" does not belong to a " + measure + " " + kind,
                         "Take it out, or make a " + kind + " of its own of it.");
             }
         }
+    }
+
+    private static boolean isGiven(Node value) {
+        return value.is(Node.Kind.LIST) ? !value.items().isEmpty() : value.present();
     }
 
     private static Iterable<String> all(Map<String, List<String>> fields) {

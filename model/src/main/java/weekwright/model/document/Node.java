@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -196,6 +197,22 @@ final class Node {
     OptionalInt whole() {
         double value = isWhole() ? Double.parseDouble(written) : Double.NaN;
         return Math.abs(value) <= Integer.MAX_VALUE ? OptionalInt.of((int) value) : OptionalInt.empty();
+    }
+
+    /** Whether both say the same, fields in the same order; 5 and 5.0 are the same number. */
+    boolean sameAs(Node other) {
+        if (kind != other.kind || fields.size() != other.fields.size() || items.size() != other.items.size()) {
+            return false;
+        }
+        if (kind == Kind.NUMBER) {
+            return new BigDecimal(written).compareTo(new BigDecimal(other.written)) == 0;
+        }
+        Iterator<Node> otherFields = other.fields.values().iterator();
+        Iterator<Node> otherItems = other.items.iterator();
+        return written.equals(other.written)
+                && List.copyOf(fields.keySet()).equals(List.copyOf(other.fields.keySet()))
+                && fields.values().stream().allMatch(field -> field.sameAs(otherFields.next()))
+                && items.stream().allMatch(item -> item.sameAs(otherItems.next()));
     }
 
     boolean isTrue() {

@@ -33,7 +33,7 @@ final class PeopleChecks {
     }
 
     private void born(Node born) {
-        Optional<LocalDate> first = scenario.field("firstDay").date();
+        Optional<LocalDate> first = faults.sound(scenario.field("firstDay")).date();
         Optional<LocalDate> birth = born.date();
         if (first.isPresent() && birth.isPresent() && !birth.get().isBefore(first.get())) {
             faults.add(born, born.written() + " is not before the first day of the plan", "Give the date of birth.");

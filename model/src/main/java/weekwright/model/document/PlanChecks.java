@@ -75,7 +75,7 @@ final class PlanChecks {
     private void sameSession(Node id, Node session) {
         Node group = session.field("group");
         Node family = session.field("family");
-        if (id.text().isEmpty() || group.id().isEmpty() || family.id().isEmpty()) {
+        if (id.text().isEmpty() || !known.knows(group, family)) {
             return;
         }
         String[] parts = id.written().split("[/+]", -1);

@@ -32,6 +32,8 @@ final class RecordShape {
     private static final Map<Class<?>, RecordShape> SHAPES = new ConcurrentHashMap<>();
     private static final Map<Class<?>, Map<String, Object>> CONSTANTS = new ConcurrentHashMap<>();
 
+    private static final Map<Enum<?>, String> WRITTEN = new ConcurrentHashMap<>();
+
     private final Constructor<?> constructor;
     private final List<Component> components;
 
@@ -137,15 +139,17 @@ final class RecordShape {
 
     /** The written form of a value that is text in documents. */
     static String written(Object value) {
-        if (!(value instanceof Enum<?> constant)) {
-            return value.toString();
-        }
-        for (Method method : constant.getDeclaringClass().getDeclaredMethods()) {
-            if (method.isAnnotationPresent(JsonValue.class)) {
-                return written(method, constant);
-            }
-        }
-        return constant.name();
+        return value instanceof Enum<?> constant
+                ? WRITTEN.computeIfAbsent(constant, RecordShape::written)
+                : value.toString();
+    }
+
+    private static String written(Enum<?> constant) {
+        return Arrays.stream(constant.getDeclaringClass().getDeclaredMethods())
+                .filter(method -> method.isAnnotationPresent(JsonValue.class))
+                .findFirst()
+                .map(method -> written(method, constant))
+                .orElse(constant.name());
     }
 
     private static String written(Method method, Enum<?> constant) {

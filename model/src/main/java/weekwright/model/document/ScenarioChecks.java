@@ -67,10 +67,9 @@ final class ScenarioChecks {
     }
 
     private Optional<Horizon> horizon() {
-        Optional<LocalDate> first = scenario.field("firstDay").date();
-        int days = scenario.field("days").whole().orElse(0);
-        return first.filter(day -> days > 0 && !faults.broken(scenario.field("days")))
-                .map(day -> new Horizon(day, day.plusDays(days - 1L)));
+        Optional<LocalDate> first = faults.sound(scenario.field("firstDay")).date();
+        int days = faults.sound(scenario.field("days")).whole().orElse(0);
+        return first.filter(day -> days > 0).map(day -> new Horizon(day, day.plusDays(days - 1L)));
     }
 
     private void starts(Horizon horizon) {

@@ -2,13 +2,13 @@ package weekwright.model.document;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 import weekwright.model.document.Node.Kind;
 
 /**
@@ -16,58 +16,93 @@ import weekwright.model.document.Node.Kind;
  * properties, additionalProperties, propertyNames, items, default, examples, {@code $ref}, and {@code anyOf} of a schema
  * and null. Two keywords are ours: {@code x-usually} names the field whose value is the usual one, {@code x-terse} says
  * that fields at their usual value are not written.
+ *
+ * <p>All of it is worked out at once, so that many readers may use it at the same time.
  */
 final class Schema {
-    private final Node root;
-    private final Map<Node, Schema> known;
-    /** The schema itself first, then what it refers to. */
-    private final List<Node> layers = new ArrayList<>();
+    /** What is said here, and what the schemas referred to say besides. */
+    private final Map<String, Node> keywords = new HashMap<>();
 
-    private boolean nullable;
-    private @Nullable Pattern pattern;
-    private @Nullable Map<String, Schema> properties;
+    private final boolean nullable;
+    private final String form;
+    private final List<String> types;
+    private final List<String> values;
+    private final List<String> required;
+    private final Map<String, BigDecimal> bounds = new HashMap<>();
+    private final Optional<Pattern> pattern;
+    private final Map<String, Schema> properties = new LinkedHashMap<>();
+    private final Optional<Schema> others;
+    private final Optional<Schema> items;
+    private final Optional<Schema> names;
 
-    private Schema(Node root, Node node, Map<Node, Schema> known) {
-        this.root = root;
-        this.known = known;
-        gather(node);
+    /**
+     * Works out a schema with all its parts.
+     *
+     * @param definitions what references lead to
+     * @param known schemas worked out before
+     */
+    private Schema(Node node, Node definitions, Map<Node, Schema> known) {
+        known.put(node, this);
+        List<Node> layers = new ArrayList<>();
+        nullable = gather(node, definitions, layers);
+        layers.forEach(layer -> layer.fields().forEach(keywords::putIfAbsent));
+        form = layers.get(layers.size() - 1).field("description").text().orElse("another value");
+        Node type = keyword("type");
+        types = type.is(Kind.LIST) ? written(type) : type.text().stream().toList();
+        values = keyword("const").present() ? List.of(keyword("const").written()) : written(keyword("enum"));
+        required = written(keyword("required"));
+        keywords.forEach((name, value) -> value.exact().ifPresent(bound -> bounds.put(name, bound)));
+        pattern = keyword("pattern").text().map(Pattern::compile);
+        keyword("properties").fields().forEach((name, part) -> properties.put(name, of(part, definitions, known)));
+        others = part("additionalProperties", definitions, known);
+        items = part("items", definitions, known);
+        names = part("propertyNames", definitions, known);
     }
 
     /** The schema of a whole document. */
-    static Schema of(Node root) {
-        return of(root, root, new IdentityHashMap<>());
+    static Schema of(Node document) {
+        return of(document, document.field("$defs"), new IdentityHashMap<>());
     }
 
-    private static Schema of(Node root, Node node, Map<Node, Schema> known) {
+    private static Schema of(Node node, Node definitions, Map<Node, Schema> known) {
         Schema schema = known.get(node);
-        if (schema == null) {
-            schema = new Schema(root, node, known);
-            known.put(node, schema);
-        }
-        return schema;
+        return schema == null ? new Schema(node, definitions, known) : schema;
     }
 
-    private void gather(Node node) {
+    private Optional<Schema> part(String keyword, Node definitions, Map<Node, Schema> known) {
+        Node node = keyword(keyword);
+        return node.is(Kind.OBJECT) ? Optional.of(of(node, definitions, known)) : Optional.empty();
+    }
+
+    /** Gathers a schema and what it refers to; whether null may stand instead. */
+    private static boolean gather(Node node, Node definitions, List<Node> layers) {
         layers.add(node);
+        boolean orNull = false;
         List<Node> either = node.list("anyOf");
         if (!either.isEmpty()) {
-            nullable = true;
-            gather(either.get(0));
+            gather(either.get(0), definitions, layers);
+            orNull = true;
         }
-        node.field("$ref").text().ifPresent(ref -> gather(target(ref)));
+        Optional<String> ref = node.field("$ref").text();
+        if (ref.isPresent()) {
+            String name = ref.get().substring(ref.get().lastIndexOf('/') + 1);
+            orNull |= gather(definitions.field(name), definitions, layers);
+        }
+        return orNull;
     }
 
-    private Node target(String ref) {
-        return root.field("$defs").field(ref.substring(ref.lastIndexOf('/') + 1));
+    private static List<String> written(Node list) {
+        return list.items().stream().map(Node::written).toList();
     }
 
     /** What a keyword says, here or in the schema referred to; nothing where it is not used. */
     Node keyword(String name) {
-        return layers.stream()
-                .map(layer -> layer.field(name))
-                .filter(Node::present)
-                .findFirst()
-                .orElse(Node.NOTHING);
+        return keywords.getOrDefault(name, Node.NOTHING);
+    }
+
+    /** What the innermost schema says of itself: of a form such as a date, where the outer one says what it is for. */
+    String form() {
+        return form;
     }
 
     /** Whether null may stand here. */
@@ -81,43 +116,35 @@ final class Schema {
 
     /** The types that are allowed; empty where an enum or a constant says what is. */
     List<String> types() {
-        Node type = keyword("type");
-        return type.is(Kind.LIST)
-                ? type.items().stream().map(Node::written).toList()
-                : type.text().stream().toList();
+        return types;
     }
 
     /** The values that are allowed, as they are written; empty where any are. */
     List<String> values() {
+        return values;
+    }
+
+    /** Whether the values that are allowed are numbers. */
+    boolean ofNumbers() {
         Node constant = keyword("const");
-        return constant.present()
-                ? List.of(constant.written())
-                : keyword("enum").items().stream().map(Node::written).toList();
+        return (constant.present() ? constant : keyword("enum").items().get(0)).is(Kind.NUMBER);
     }
 
     /** The pattern that the whole text must match. */
     Optional<Pattern> pattern() {
-        if (pattern == null) {
-            pattern = keyword("pattern").text().map(Pattern::compile).orElse(null);
-        }
-        return Optional.ofNullable(pattern);
+        return pattern;
     }
 
     Optional<BigDecimal> bound(String keyword) {
-        return keyword(keyword).exact();
+        return Optional.ofNullable(bounds.get(keyword));
     }
 
     List<String> required() {
-        return keyword("required").items().stream().map(Node::written).toList();
+        return required;
     }
 
     /** The fields that are known, in the order of the schema. */
     Map<String, Schema> properties() {
-        if (properties == null) {
-            Map<String, Schema> found = new LinkedHashMap<>();
-            keyword("properties").fields().forEach((name, node) -> found.put(name, of(root, node, known)));
-            properties = found;
-        }
         return properties;
     }
 
@@ -136,21 +163,16 @@ final class Schema {
 
     /** What fields that are not named must be, where such are allowed. */
     Optional<Schema> others() {
-        return sub("additionalProperties");
-    }
-
-    /** What the names of fields must be, where that is said. */
-    Optional<Schema> names() {
-        return sub("propertyNames");
+        return others;
     }
 
     /** What items must be. */
     Optional<Schema> items() {
-        return sub("items");
+        return items;
     }
 
-    private Optional<Schema> sub(String keyword) {
-        Node node = keyword(keyword);
-        return node.is(Kind.OBJECT) ? Optional.of(of(root, node, known)) : Optional.empty();
+    /** What the names of fields must be, where that is said. */
+    Optional<Schema> names() {
+        return names;
     }
 }

@@ -11,7 +11,9 @@ final class Shown {
     /** Longer texts are no misspelt names, and comparing them letter by letter would take long. */
     private static final int LONGEST_NAME = 64;
 
-    private static final int MOST_NAMES = 40;
+    private static final int MOST_NAMES = 20;
+    /** No squad is larger, and no list of time zones; a hostile file could list a hundred thousand names. */
+    private static final int MOST_COMPARED = 700;
 
     private Shown() {}
 
@@ -82,7 +84,9 @@ final class Shown {
         return known.stream()
                 .filter(asked::equalsIgnoreCase)
                 .findFirst()
-                .or(() -> asked.length() > LONGEST_NAME ? Optional.empty() : Nearest.of(asked, known));
+                .or(() -> asked.length() > LONGEST_NAME
+                        ? Optional.empty()
+                        : Nearest.of(asked, known.stream().limit(MOST_COMPARED).toList()));
     }
 
     /** The names that are known. */
@@ -90,7 +94,10 @@ final class Shown {
         if (known.isEmpty()) {
             return "None is listed.";
         }
-        String names = String.join(", ", known.stream().limit(MOST_NAMES).toList());
-        return "Known are " + names + (known.size() > MOST_NAMES ? " and others." : ".");
+        String names =
+                String.join(", ", known.stream().distinct().limit(MOST_NAMES).toList());
+        return (known.size() == 1 ? "Known is " : "Known are ")
+                + names
+                + (known.size() > MOST_NAMES ? " and others." : ".");
     }
 }

@@ -23,31 +23,25 @@ final class Structure {
     /** Reports what differs; returns the local times that are well formed, for the zone to be asked. */
     static List<Node> check(Node document, Schema schema, Faults faults) {
         Structure structure = new Structure(faults);
-        structure.value(document, schema);
+        structure.value(document, schema, true);
         return structure.moments;
     }
 
-    private void value(Node value, Schema schema) {
-        if (value.is(Kind.NULL)) {
-            if (!schema.nullable()) {
-                faults.form(value, "null is no value here", Wanted.instead(schema));
-            }
+    private void value(Node value, Schema schema, boolean needed) {
+        if (faults.full() || faults.isBroken(value) || (value.is(Kind.NULL) && schema.nullable())) {
             return;
         }
-        if (!schema.values().isEmpty()) {
-            if (!schema.values().contains(canonical(value)) || value.is(Kind.TEXT) != textual(schema)) {
-                faults.form(value, Wanted.notOneOf(value, schema), Wanted.oneOf(value, schema, !textual(schema)));
+        if (value.is(Kind.NULL)) {
+            faults.form(value, "null is no value here", Wanted.instead(schema, needed));
+        } else if (!schema.values().isEmpty()) {
+            if (!schema.values().contains(canonical(value)) || value.is(Kind.NUMBER) != schema.ofNumbers()) {
+                faults.form(value, Wanted.notOneOf(value, schema), Wanted.oneOf(value, schema));
             }
         } else if (schema.types().stream().noneMatch(type -> fits(value, type))) {
             faults.form(value, Wanted.wrongType(value, schema), Wanted.ofType(value, schema));
         } else {
             parts(value, schema);
         }
-    }
-
-    private static boolean textual(Schema schema) {
-        Node constant = schema.keyword("const");
-        return (constant.present() ? constant : schema.keyword("enum").items().get(0)).is(Kind.TEXT);
     }
 
     private static String canonical(Node value) {
@@ -86,11 +80,13 @@ final class Structure {
         object.fields().forEach((name, value) -> {
             Schema field = known.get(name);
             if (field != null) {
-                value(value, field);
+                value(value, field, schema.required().contains(name));
+            } else if (faults.full()) {
+                return;
             } else if (others.isEmpty()) {
                 unknown(name, value, known.keySet().stream().toList(), meant);
             } else if (named(name, value, schema)) {
-                value(value, others.get());
+                value(value, others.get(), false);
             }
         });
         for (String name : schema.required()) {
@@ -124,7 +120,7 @@ final class Structure {
         if (beyond(size, schema.bound("minItems"), schema.bound("maxItems"))) {
             faults.form(list, Wanted.size(size), Wanted.items(schema));
         }
-        schema.items().ifPresent(item -> list.items().forEach(value -> value(value, item)));
+        schema.items().ifPresent(item -> list.items().forEach(value -> value(value, item, true)));
         if (schema.keyword("uniqueItems").isTrue()) {
             twice(list);
         }

@@ -1,9 +1,11 @@
 package weekwright.model.document;
 
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.exc.StreamConstraintsException;
 import weekwright.model.document.Node.Kind;
 
@@ -24,10 +26,13 @@ final class SyntaxWords {
     /**
      * Reports the fault that ended the reading.
      *
+     * @param reached how far the reading came, for faults that do not say where they are
      * @param inside the innermost list or object that was still open, or null
      */
-    static void report(JacksonException fault, String text, @Nullable Node inside, Faults faults) {
-        int offset = (int) Math.min(fault.getLocation().getCharOffset(), text.length());
+    static void report(
+            JacksonException fault, TokenStreamLocation reached, String text, @Nullable Node inside, Faults faults) {
+        TokenStreamLocation place = fault.getLocation() == null ? reached : fault.getLocation();
+        int offset = (int) Math.min(place.getCharOffset(), text.length());
         String said = String.valueOf(fault.getOriginalMessage());
         SyntaxWords words = new SyntaxWords(text, faults, inside == null ? Node.NOTHING : inside);
         if (fault instanceof StreamConstraintsException) {
@@ -57,6 +62,8 @@ final class SyntaxWords {
             number(offset, said);
         } else if (said.contains("unquoted character")) {
             control(offset, here);
+        } else if (said.contains("hex-digit")) {
+            say(offset, "the four digits after \\u are not whole", "Write such as \\u00e9, or the sign itself.");
         } else if (said.contains("character escape")) {
             say(
                     offset,
@@ -107,7 +114,7 @@ final class SyntaxWords {
     }
 
     private void bareWord(int offset, String word) {
-        String lower = word.toLowerCase(java.util.Locale.ROOT);
+        String lower = word.toLowerCase(Locale.ROOT);
         String shown = Shown.cut(word);
         switch (lower) {
             case "true", "false", "null" -> say(offset, shown + " is not known", "Write " + lower + ".");

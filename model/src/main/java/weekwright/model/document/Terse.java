@@ -45,6 +45,6 @@ final class Terse {
         if (same.present() && same.written().equals(value.written())) {
             return true;
         }
-        return usual.present() && JsonPrinter.flat(usual).equals(JsonPrinter.flat(value));
+        return usual.present() && usual.sameAs(value);
     }
 }

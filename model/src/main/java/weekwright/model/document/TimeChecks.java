@@ -4,6 +4,7 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -85,21 +86,26 @@ final class TimeChecks {
                     "the window says neither days nor a date",
                     "Add \"days\": [\"MON\", \"TUE\"] or \"date\": \"2027-03-01\".");
         }
-        order(window.field("from"), window.field("to"));
+        order(window.field("from"), window.field("to"), "Split it at midnight: %s to 24:00, and 00:00 to %s.");
         dates(window.field("firstDate"), window.field("lastDate"));
     }
 
-    /** Times of one day, of which the second must be later. */
-    void order(Node from, Node to) {
+    /** Hours of a wish, of which the second must be later. */
+    void wish(Node from, Node to) {
+        order(from, to, "Exchange %s and %s, or leave one out.");
+    }
+
+    private void order(Node from, Node to, String advice) {
         Optional<ClockTime> begin = from.clock();
         Optional<ClockTime> end = to.clock();
-        if (begin.isEmpty() || end.isEmpty() || end.get().compareTo(begin.get()) > 0) {
-            return;
+        if (begin.isPresent() && end.isPresent() && end.get().compareTo(begin.get()) <= 0) {
+            faults.add(
+                    to,
+                    end.get() + " is not after " + begin.get(),
+                    end.get().minutes() == 0
+                            ? "Write 24:00 for the end of the day."
+                            : String.format(Locale.ROOT, advice, begin.get(), end.get()));
         }
-        String advice = end.get().minutes() == 0
-                ? "Write 24:00 for the end of the day."
-                : "Split it at midnight: " + begin.get() + " to 24:00, and 00:00 to " + end.get() + ".";
-        faults.add(to, end.get() + " is not after " + begin.get(), advice);
     }
 
     /** Dates of which the second must not be earlier. */

@@ -7,6 +7,7 @@ import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.StreamReadConstraints;
+import tools.jackson.core.exc.StreamReadException;
 import tools.jackson.core.json.JsonFactory;
 import weekwright.model.document.Node.Kind;
 
@@ -46,7 +47,7 @@ final class TokenWalk {
             try {
                 return walk.document();
             } catch (JacksonException e) {
-                SyntaxWords.report(e, source.text(), walk.open.peek(), faults);
+                SyntaxWords.report(e, parser.currentLocation(), source.text(), walk.open.peek(), faults);
                 faults.throwIfAny();
                 throw new IllegalStateException("a fault of syntax is always reported", e);
             }
@@ -60,10 +61,23 @@ final class TokenWalk {
         }
         Node root = started(first);
         finish(root);
-        if (parser.nextToken() != null) {
-            throw faults.only(here(), "something follows after the end", "Take it out; a file holds one document.");
-        }
+        nothingFollows();
         return root;
+    }
+
+    private void nothingFollows() throws DocumentException {
+        try {
+            if (parser.nextToken() == null) {
+                return;
+            }
+        } catch (StreamReadException e) {
+            throw afterEnd((int) e.getLocation().getCharOffset());
+        }
+        throw afterEnd(here());
+    }
+
+    private DocumentException afterEnd(int offset) {
+        return faults.only(offset, "something follows after the end", "Take it out; a file holds one document.");
     }
 
     /** The value that begins here, still without its parts. */

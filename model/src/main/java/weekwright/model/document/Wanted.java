@@ -40,9 +40,8 @@ final class Wanted {
     }
 
     private static String range(Schema schema) {
-        Optional<BigDecimal> least = schema.bound("minimum");
-        Optional<BigDecimal> most =
-                schema.bound("maximum").filter(bound -> bound.compareTo(BigDecimal.valueOf(Integer.MAX_VALUE)) < 0);
+        Optional<BigDecimal> least = schema.bound("minimum").filter(Wanted::tellable);
+        Optional<BigDecimal> most = schema.bound("maximum").filter(Wanted::tellable);
         Optional<BigDecimal> above = schema.bound("exclusiveMinimum");
         if (above.isPresent()) {
             return " above " + plain(above) + (most.isPresent() ? ", up to " + plain(most) : "");
@@ -51,6 +50,11 @@ final class Wanted {
             return most.isPresent() ? " from " + plain(least) + " to " + plain(most) : ", " + plain(least) + " or more";
         }
         return "";
+    }
+
+    /** What is bounded only by the size of a number in memory is not bounded for a coach. */
+    private static boolean tellable(BigDecimal bound) {
+        return bound.abs().compareTo(BigDecimal.valueOf(Integer.MAX_VALUE)) < 0;
     }
 
     private static String plain(Optional<BigDecimal> bound) {
@@ -69,8 +73,8 @@ final class Wanted {
     }
 
     /** Advice where null stands. */
-    static String instead(Schema schema) {
-        return "Give " + phrase(schema) + ", or leave the field out where it is not needed.";
+    static String instead(Schema schema, boolean needed) {
+        return "Give " + phrase(schema) + (needed ? "." : ", or leave the field out where it is not needed.");
     }
 
     /** Advice where a field is missing. */
@@ -80,14 +84,12 @@ final class Wanted {
     }
 
     static String notOneOf(Node value, Schema schema) {
-        return schema.title()
-                .filter(title -> value.is(Kind.TEXT))
-                .map(title -> Shown.value(value) + " is no " + title)
-                .orElseGet(() -> Shown.value(value) + " is not known as " + Shown.quoted(value.name()));
+        String what = schema.title().orElse("value for " + Shown.quoted(value.name()));
+        return Shown.value(value) + (value.is(Kind.TEXT) ? " is no " + what : " cannot stand here");
     }
 
-    static String oneOf(Node value, Schema schema, boolean numbers) {
-        if (numbers && schema.values().contains(value.written())) {
+    static String oneOf(Node value, Schema schema) {
+        if (schema.ofNumbers() && schema.values().contains(value.written())) {
             return "Write " + value.written() + " without quotes.";
         }
         return value.text()
@@ -175,8 +177,7 @@ final class Wanted {
         }
         return suggestion(text.written(), schema)
                 .map(better -> "Did you mean \"" + better + "\"?")
-                .orElseGet(
-                        () -> "Give " + schema.keyword("description").text().orElse("another") + suchAs(schema) + ".");
+                .orElseGet(() -> "Give " + schema.form() + suchAs(schema) + ".");
     }
 
     /** What was probably meant by a text of the wrong form. */

@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import tools.jackson.core.type.TypeReference;
 import weekwright.model.BuiltIn;
 import weekwright.model.Nearest;
 import weekwright.model.scenario.RuleSetting;
@@ -55,7 +54,6 @@ public final class Rulebook {
     }
 
     private static final class Holder {
-        static final Rulebook RULEBOOK =
-                new Rulebook(BuiltIn.read("rulebook.json", new TypeReference<List<Rule>>() {}));
+        static final Rulebook RULEBOOK = new Rulebook(BuiltIn.read("rulebook.json", "rules", Rule.class));
     }
 }

@@ -8,6 +8,7 @@ import weekwright.engine.problem.ProblemBuilder;
 import weekwright.engine.problem.ProblemBuilder.PlanUse;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
+import weekwright.engine.rules.Judge;
 import weekwright.engine.search.Clocked;
 import weekwright.engine.search.Portfolio;
 import weekwright.engine.search.Progress;
@@ -39,16 +40,17 @@ public final class Engine {
         Clocked watch = new Clocked(proposal.budget(), progress, problem.sessions.size());
         Found found = new Portfolio(problem, new TimefoldSearcher())
                 .search(proposal.budget(), proposal.seed(), proposal.threads(), watch);
-        Solver solver = solver(proposal, found, watch);
+        boolean clean = Judge.of(problem, found.at()).total().clean();
+        Solver solver = solver(proposal, found, clean, watch);
         // The plan is judged as a reader will judge it: moving away from the plan before costs nothing any more.
         Problem plain = from == null ? problem : ProblemBuilder.of(proposal.scenario(), from, PlanUse.START);
         @Nullable Stimulus[] at = from == null ? found.at() : sameIn(plain, found.at());
         return new Explanation(plain, at).judged(from == null ? null : from.published(), solver);
     }
 
-    private static Solver solver(Proposal proposal, Found found, Clocked watch) {
+    private static Solver solver(Proposal proposal, Found found, boolean clean, Clocked watch) {
         boolean byMoves = proposal.budget().moves() > 0;
-        String stoppedBy = watch.stoppedByHand() ? "hand" : byMoves ? "moves" : "time";
+        String stoppedBy = watch.stoppedByHand() ? "hand" : clean ? "nothing to gain" : byMoves ? "moves" : "time";
         Double seconds = byMoves ? null : Math.round(watch.seconds() * 10) / 10.0;
         return new Solver(
                 proposal.seed(), found.moves(), seconds, byMoves ? null : proposal.threads(), stoppedBy, VERSION);

@@ -33,7 +33,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (scenario.equals(Inputs.STANDARD_INPUT) && plan.equals(Inputs.STANDARD_INPUT)) {
-            throw new InputFault("Only one of SCENARIO and PLAN can come from standard input");
+            throw new InputFault("only one of SCENARIO and PLAN can come from standard input");
         }
         Inputs inputs = new Inputs(around.in());
         Scenario read = inputs.scenario(scenario);

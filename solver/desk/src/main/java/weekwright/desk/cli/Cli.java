@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
 import weekwright.desk.app.FileFault;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.view.Ink;

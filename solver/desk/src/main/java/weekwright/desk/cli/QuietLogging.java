@@ -15,6 +15,7 @@ public final class QuietLogging {
         String settings = """
                 handlers = java.util.logging.ConsoleHandler
                 .level = WARNING
+                io.micrometer.level = SEVERE
                 java.util.logging.SimpleFormatter.format = %4$s: %5$s%n
                 """;
         LogManager.getLogManager()

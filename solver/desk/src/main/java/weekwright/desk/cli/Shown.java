@@ -28,7 +28,7 @@ final class Shown {
 
     /** The plan with the rules that it keeps, as a document. */
     byte[] checkJson() {
-        return Documents.write(judged.plan()).getBytes(StandardCharsets.UTF_8);
+        return Documents.writeCheck(judged.plan(), judged.kept()).getBytes(StandardCharsets.UTF_8);
     }
 
     /** Prints the document given, or where there is none the week to read. */

@@ -32,7 +32,7 @@ public final class CatalogueText {
     }
 
     private void family(Family family) {
-        paper.line(ink.strong(family.id()) + "  " + family.label());
+        paper.wrapped(0, ink.strong(family.id()) + "  ", family.label());
         paper.wrapped(INDENT, "", figures(family));
         String qualities = qualities(family, Intensity.HIGH);
         paper.wrapped(INDENT, "Qualities: ", qualities + lightly(family, qualities.isEmpty()));

@@ -13,7 +13,7 @@ public final class DemosText {
     public static String of(List<Demo> demos, Ink ink) {
         Paper paper = new Paper(WIDTH);
         for (Demo demo : demos) {
-            paper.line(ink.strong("demo:" + demo.name()) + "  " + demo.title());
+            paper.wrapped(0, ink.strong("demo:" + demo.name()) + "  ", demo.title());
             paper.wrapped(4, "", demo.note());
         }
         return paper.toString();

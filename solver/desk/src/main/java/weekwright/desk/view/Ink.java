@@ -17,6 +17,11 @@ public enum Ink {
         this.end = end;
     }
 
+    /** The text without any weight of its letters. */
+    static String bare(String text) {
+        return text.replaceAll("\u001b\\[[0-9]m", "");
+    }
+
     String strong(String text) {
         return strong + text + end;
     }

@@ -4,6 +4,8 @@ import java.util.List;
 
 /** Lines of text, none with spaces at its end. */
 final class Paper {
+    private static final String BETWEEN = " · ";
+
     private final StringBuilder written = new StringBuilder();
     private final int columns;
 
@@ -21,10 +23,25 @@ final class Paper {
 
     /** A text that goes on below its own start: what stands before it is written once, in front of the first line. */
     void wrapped(int indent, String before, String text) {
-        int hanging = indent + Plain.columns(before);
+        int hanging = indent + Plain.columns(Ink.bare(before));
         List<String> lines = Plain.wrap(text, columns - hanging);
         line(" ".repeat(indent) + before + lines.get(0));
         lines.stream().skip(1).forEach(line -> line(" ".repeat(hanging) + line));
+    }
+
+    /** Items side by side, each whole on its line. */
+    void list(int indent, List<String> items) {
+        StringBuilder line = new StringBuilder();
+        for (String item : items) {
+            String next = line.isEmpty() ? item : BETWEEN + item;
+            if (indent + Plain.columns(line + next) > columns) {
+                line(" ".repeat(indent) + line);
+                line.setLength(0);
+                next = item;
+            }
+            line.append(next);
+        }
+        line(" ".repeat(indent) + line);
     }
 
     @Override

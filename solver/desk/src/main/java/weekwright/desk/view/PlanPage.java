@@ -102,7 +102,7 @@ public record PlanPage(
      * @param leftOut sessions wanted and not placed
      * @param told facts that cost nothing
      * @param softened titles of the rules that the scenario changes
-     * @param kept titles of the rules judged and not broken
+     * @param kept how many of the rules judged are kept, theme by theme; empty where nothing is known
      */
     public record Standing(
             String verdict,
@@ -132,7 +132,7 @@ public record PlanPage(
      *
      * @param cost cost at its level, or null where it is a fact
      * @param text the sentence
-     * @param help what would help or what stands in the way, or null
+     * @param help what would help, or null
      */
     public record Line(
             @Nullable String cost, String text, @Nullable String help) {}

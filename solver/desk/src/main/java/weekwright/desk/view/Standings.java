@@ -1,7 +1,10 @@
 package weekwright.desk.view;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.view.PlanPage.Breaches;
@@ -14,7 +17,9 @@ import weekwright.model.plan.Finding;
 import weekwright.model.plan.LeftOut;
 import weekwright.model.plan.Plan;
 import weekwright.model.plan.Totals;
+import weekwright.model.rulebook.Rule;
 import weekwright.model.rulebook.RuleLevel;
+import weekwright.model.rulebook.Rulebook;
 
 /** Says how a plan stands: totals, what is broken, what is left out, what is kept. */
 final class Standings {
@@ -44,7 +49,24 @@ final class Standings {
                 plan.leftOut().stream().map(this::line).toList(),
                 findings(RuleLevel.TOLD).map(Standings::line).toList(),
                 plan.softened().stream().map(Names::rule).toList(),
-                kept.stream().map(Names::rule).toList());
+                kept(kept));
+    }
+
+    /** How many of the rules of each theme are kept: what is not kept is named among the breaches. */
+    private static List<String> kept(List<String> kept) {
+        if (kept.isEmpty()) {
+            return List.of();
+        }
+        Map<String, List<Rule>> themes = Rulebook.builtIn().rules().stream()
+                .filter(rule -> rule.judged() && rule.level() != RuleLevel.OFF)
+                .collect(Collectors.groupingBy(Rule::theme, LinkedHashMap::new, Collectors.toList()));
+        return themes.entrySet().stream()
+                .map(theme -> theme.getKey().replace('-', ' ') + " "
+                        + theme.getValue().stream()
+                                .filter(rule -> kept.contains(rule.id()))
+                                .count()
+                        + " of " + theme.getValue().size())
+                .toList();
     }
 
     private Breaches breaches(RuleLevel level) {
@@ -67,10 +89,9 @@ final class Standings {
     }
 
     private static @Nullable String help(Finding finding) {
-        if (finding.remedy() != null) {
-            return "What would help: " + finding.remedy().text();
-        }
-        return finding.noRemedy() == null ? null : "What stands in the way: " + finding.noRemedy();
+        return finding.remedy() == null
+                ? null
+                : "What would help: " + finding.remedy().text();
     }
 
     private Line line(LeftOut missing) {

@@ -132,8 +132,8 @@ public final class TextPage {
         standing.breaches().forEach(this::breaches);
         lines("Left out", standing.leftOut(), MOST_LINES);
         lines(Words.heading(RuleLevel.TOLD), standing.told(), MOST_LINES);
-        titles("Changed from the usual", standing.softened());
-        titles("Kept", standing.kept());
+        list("Changed from the usual", standing.softened());
+        list("Rules kept", standing.kept());
     }
 
     private void breaches(Breaches breaches) {
@@ -168,10 +168,10 @@ public final class TextPage {
         return columns == 0 ? "" : " ".repeat(columns - (cost == null ? 0 : cost.length())) + cost + GAP;
     }
 
-    private void titles(String heading, List<String> titles) {
-        if (!titles.isEmpty()) {
-            paper.line(ink.strong(heading + " (" + titles.size() + ")"));
-            paper.wrapped(GAP.length(), "", String.join(" · ", titles));
+    private void list(String heading, List<String> items) {
+        if (!items.isEmpty()) {
+            paper.line(ink.strong(heading));
+            paper.list(GAP.length(), items);
         }
     }
 

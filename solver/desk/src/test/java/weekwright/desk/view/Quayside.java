@@ -14,6 +14,7 @@ import weekwright.model.plan.LeftOut;
 import weekwright.model.plan.Pin;
 import weekwright.model.plan.Placement;
 import weekwright.model.plan.Plan;
+import weekwright.model.plan.Remedy;
 import weekwright.model.plan.Solver;
 import weekwright.model.plan.Totals;
 import weekwright.model.rulebook.RuleLevel;
@@ -143,7 +144,7 @@ public final class Quayside {
                 plan(new Totals(0, 0, 0, 0), List.of(placements), List.of(), List.of()), List.of("free-day"), days);
     }
 
-    static Finding finding(RuleLevel level, double cost, String text, @Nullable String noRemedy) {
+    static Finding finding(RuleLevel level, double cost, String text, @Nullable String help) {
         return new Finding(
                 "free-day",
                 "A free day each week",
@@ -164,8 +165,8 @@ public final class Quayside {
                 1,
                 "days",
                 text,
-                null,
-                noRemedy);
+                help == null ? null : new Remedy(List.of(), new Totals(-1, 0, 0, 0), List.of(), true, help),
+                null);
     }
 
     static List<DayPicture> week() {

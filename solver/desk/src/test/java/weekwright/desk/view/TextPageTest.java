@@ -56,8 +56,9 @@ class TextPageTest {
                         Sun  7 Mar  MD+1  free
 
                         Nothing is broken that must hold; every wish is met.
-                        Kept (1)
-                          A free day each week
+                        Rules kept
+                          place and time 0 of 7 · recovery 0 of 5 · fixtures 0 of 8 · week shape 1 of 8 · aims 0 of 4
+                          load 0 of 1 · preferences 0 of 3
                         """ + FOOT);
     }
 
@@ -71,7 +72,11 @@ class TextPageTest {
                                 RuleLevel.WANT, 1.4, "Heavy lower lies 66 h before the fixture, 68 are counted.", null),
                         Quayside.finding(RuleLevel.TOLD, 0, "Two fixtures lie 69 h apart.", null),
                         Quayside.finding(RuleLevel.WANT, 12, "Tuesday is a middle day.", null),
-                        Quayside.finding(RuleLevel.MUST, 1, "There is no free day.", "practice is fixed on each day")),
+                        Quayside.finding(
+                                RuleLevel.MUST,
+                                1,
+                                "There is no free day.",
+                                "Hold the Monday practice on Tuesday; that costs nothing.")),
                 List.of(new LeftOut(
                         "squad/max-velocity/2027-03-01/1",
                         "least",
@@ -92,7 +97,7 @@ class TextPageTest {
                         1 thing is broken that must hold; main work falls short by 2; 13.4 points of wishes unmet.
                         What must hold and does not
                           1  There is no free day.
-                             What stands in the way: practice is fixed on each day
+                             What would help: Hold the Monday practice on Tuesday; that costs nothing.
                         Wishes unmet
                            12  Tuesday is a middle day.
                           1.4  Heavy lower lies 66 h before the fixture, 68 are counted.

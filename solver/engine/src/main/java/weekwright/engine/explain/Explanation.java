@@ -30,6 +30,7 @@ import weekwright.model.scenario.Scenario;
 public final class Explanation {
     private static final int DAYS_AHEAD = 6;
     private static final int DAYS_AFTER = 2;
+    private static final int FAR = 3;
 
     private final Problem problem;
     private final Judge judge;
@@ -137,15 +138,20 @@ public final class Explanation {
                 .index();
     }
 
+    /** MD+1 and MD+2 while the next fixture is still far; otherwise the days to it. */
     private static @Nullable Integer matchDay(GroupInfo group, int day) {
-        for (int ahead = 0; ahead <= DAYS_AHEAD; ahead++) {
-            if (group.fixtureOn(day + ahead)) {
-                return -ahead;
-            }
+        Integer ahead = daysTo(group, day, 1, DAYS_AHEAD);
+        Integer after = daysTo(group, day, -1, DAYS_AFTER);
+        if (ahead == null || (after != null && after > 0 && ahead > FAR)) {
+            return after;
         }
-        for (int after = 1; after <= DAYS_AFTER; after++) {
-            if (group.fixtureOn(day - after)) {
-                return after;
+        return -ahead;
+    }
+
+    private static @Nullable Integer daysTo(GroupInfo group, int day, int step, int most) {
+        for (int distance = 0; distance <= most; distance++) {
+            if (group.fixtureOn(day + step * distance)) {
+                return distance;
             }
         }
         return null;

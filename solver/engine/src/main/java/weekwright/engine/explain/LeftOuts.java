@@ -58,7 +58,7 @@ final class LeftOuts {
         int wanted = Math.max(owed, aim.target(week) - counted);
         int told = 0;
         for (Session session : sessions) {
-            boolean missing = judge.at(session) == null && (told < wanted || session.pin.out());
+            boolean missing = judge.at(session) == null && (told < wanted || !session.pin.isNone());
             if (missing) {
                 all.add(leftOut(session, told < owed));
                 told++;

@@ -14,7 +14,7 @@ public final class FamilyInfo {
     /** No order within a day. */
     public static final int NO_ORDER = -1;
 
-    /** Where the family stands in the catalogue. */
+    /** Where the family stands among all by id: what decides where two things start and end together. */
     public final int index;
 
     public final Family family;

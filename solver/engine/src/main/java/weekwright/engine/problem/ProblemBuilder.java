@@ -40,7 +40,10 @@ public final class ProblemBuilder {
     private ProblemBuilder(Scenario scenario) {
         this.scenario = scenario;
         calendar = new Calendar(scenario);
-        for (Family family : Catalogue.builtIn().with(scenario.catalogue()).families()) {
+        List<Family> known =
+                new ArrayList<>(Catalogue.builtIn().with(scenario.catalogue()).families());
+        known.sort(Comparator.comparing(Family::id));
+        for (Family family : known) {
             families.put(family.id(), new FamilyInfo(families.size(), family));
         }
         people = new People(scenario);

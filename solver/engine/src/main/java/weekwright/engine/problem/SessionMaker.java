@@ -156,13 +156,9 @@ final class SessionMaker {
     }
 
     private void add(
-            String id,
-            GroupInfo group,
-            FamilyInfo family,
-            @Nullable AimInfo aim,
-            int week,
-            @Nullable Placement placement) {
-        Pin pin = placement == null ? heldOut.getOrDefault(id, Pin.NONE) : placement.held();
+            String id, GroupInfo group, FamilyInfo family, @Nullable AimInfo aim, int week, @Nullable Placement read) {
+        Pin pin = read == null ? heldOut.getOrDefault(id, Pin.NONE) : read.held();
+        Placement placement = pin.out() ? null : read;
         SessionDraft draft = new SessionDraft(problem.sessions.size(), id, group, family, aim, week, pin, placement);
         draft.stays = placement != null
                 && (aim == null || pin.start() || pin.day() || pin.facility() || pin.dose() || pin.lead());

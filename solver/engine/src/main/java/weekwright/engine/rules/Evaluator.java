@@ -198,7 +198,11 @@ final class Evaluator {
         while (first > 0 && timelines.runsOver(first - 1)) {
             first--;
         }
-        Stimulus[] inOrder = timelines.placedFrom(first, day);
+        int last = day;
+        while (timelines.runsOver(last)) {
+            last++;
+        }
+        Stimulus[] inOrder = timelines.placedFrom(first, last);
         Leads leads = Leads.of(problem, inOrder);
         for (int i = 0; i < inOrder.length; i++) {
             if (leads.missing(i) && inOrder[i].day == day) {

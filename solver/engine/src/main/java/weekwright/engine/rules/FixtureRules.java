@@ -55,8 +55,9 @@ final class FixtureRules {
                 return;
             }
             Hours asked = family.beforeFixture(view.first().dose);
-            int limit = asked == null || asked.want() == null ? 0 : hours.counted(FamilyInfo.want(asked));
-            if (view.gap() < limit) {
+            int wanted = FamilyInfo.want(asked);
+            int limit = hours.counted(wanted);
+            if (wanted > 0 && view.gap() < limit) {
                 Breach breach = view.breach();
                 double factor = factor(weight(view, view.second()));
                 int cost = (int) Math.round(hours.cost(limit - view.gap()) * factor);

@@ -126,13 +126,19 @@ public final class Judge {
         }
     }
 
+    /** Sessions that run past midnight tie the staff of neighbouring days together. */
     private void touchStaff(Stimulus at) {
-        int day = at.day;
-        scopes.staffOn(day, marks);
-        boolean runsOver = at.runsOver;
-        while (day + 1 < problem.calendar.days() && (runsOver || timelines.runsOver(day))) {
-            scopes.staffOn(++day, marks);
-            runsOver = false;
+        int last = problem.calendar.days() - 1;
+        int first = at.day;
+        while (first > 0 && timelines.runsOver(first - 1)) {
+            first--;
+        }
+        for (int day = first; day <= last; day++) {
+            scopes.staffOn(day, marks);
+            boolean tied = timelines.runsOver(day) || (day == at.day && at.runsOver);
+            if (day >= at.day && !tied) {
+                return;
+            }
         }
     }
 

@@ -149,7 +149,7 @@ final class Timelines implements DayBook {
 
     /** Whether a session placed on a day runs into the next. */
     boolean runsOver(int day) {
-        return overnight[day] > 0;
+        return day < overnight.length && overnight[day] > 0;
     }
 
     /** How many sessions of an aim are placed in a week. */

@@ -144,7 +144,7 @@ final class Aims extends Judge {
     private boolean liesBetweenCloseFixtures(Thing placement) {
         List<Thing> fixtures = the.fixturesOf(placement.group());
         Optional<Thing> before = fixtures.stream()
-                .filter(fixture -> fixture.start().isBefore(placement.start()))
+                .filter(fixture -> !fixture.start().isAfter(placement.start()))
                 .max(Comparator.comparing(Thing::start));
         Optional<Thing> after = fixtures.stream()
                 .filter(fixture -> fixture.start().isAfter(placement.start()))

@@ -27,8 +27,8 @@ import weekwright.scenarios.SquadGenerator;
 
 /** The judge and a slow calculation that was written from the rules alone must say the same of any plan. */
 class SecondCalculationTest {
-    /** Plans of each scenario; {@code -Dweekwright.plans=1000} tries more. */
-    private static final int PLANS = Integer.getInteger("weekwright.plans", 100);
+    /** Plans of each scenario; {@code -Dweekwright.plans=100} tries fewer. */
+    private static final int PLANS = Integer.getInteger("weekwright.plans", 1000);
 
     static Stream<Scenario> scenarios() {
         Stream<Scenario> demos = Scenarios.all().stream().map(Demo::name).map(Scenarios::read);

@@ -75,8 +75,10 @@ record Thing(
     }
 
     /** Order along a day: start, end, then the order of the documents. */
-    static final Comparator<Thing> IN_TIME =
-            Comparator.comparing(Thing::start).thenComparing(Thing::end).thenComparing(Thing::order);
+    static final Comparator<Thing> IN_TIME = Comparator.comparing(Thing::start)
+            .thenComparing(Thing::end)
+            .thenComparing(thing -> thing.family == null ? "" : thing.family.id())
+            .thenComparing(Thing::order);
 
     /** Start; of a fixture that of the journey out, or of its warm-up. */
     Instant occupiedFrom() {
