@@ -461,12 +461,18 @@ public final class Squad {
     /** Tells all lists from their ends. */
     public Squad backwards() {
         backwards = true;
+        if (before != null) {
+            before.backwards();
+        }
         return this;
     }
 
     /** Tells everything under other names, the first of which come last in the alphabet. */
     public Squad underOtherNames() {
         otherNames = true;
+        if (before != null) {
+            before.underOtherNames();
+        }
         return this;
     }
 
@@ -493,7 +499,7 @@ public final class Squad {
                 ZoneId.of(zone),
                 firstDay,
                 days,
-                5,
+                60,
                 listed(crews, crew -> crew.group(name, backwards)),
                 listed(athletes, athlete -> renamed(athlete, name)),
                 listed(of(Thing.Kind.FIXTURE), thing -> thing.fixture(name)),
