@@ -1,5 +1,6 @@
 package weekwright.desk.cli;
 
+import java.io.BufferedInputStream;
 import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
@@ -43,7 +44,8 @@ record Surroundings(
                 && environment.getOrDefault("NO_COLOR", "").isEmpty()
                 && !environment.getOrDefault("TERM", "").equals("dumb");
         return new Surroundings(
-                new FileInputStream(FileDescriptor.in),
+                // Buffered: a bare file stream asks a pipe for its length when many bytes are read at once.
+                new BufferedInputStream(new FileInputStream(FileDescriptor.in)),
                 new FileOutputStream(FileDescriptor.out),
                 new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8),
                 coloured ? Ink.TERMINAL : Ink.PLAIN,

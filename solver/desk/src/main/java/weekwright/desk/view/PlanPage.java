@@ -78,7 +78,8 @@ public record PlanPage(
      * One thing on a day.
      *
      * @param end end, or null where it is not known
-     * @param label what it is, with its dose where it is not full
+     * @param label what it is
+     * @param dose its dose in words where it is not full, else null
      * @param place label of the facility, or null
      * @param notes what else to know: who leads, what is pinned, whether it is fixed
      */
@@ -87,6 +88,7 @@ public record PlanPage(
             Moment start,
             @Nullable Moment end,
             String label,
+            @Nullable String dose,
             @Nullable String place,
             List<String> notes) {
         public Entry {

@@ -108,7 +108,13 @@ public final class PlanPages {
                     + fixture.travel().backMinutes() + " back");
         }
         return new Entry(
-                Kind.FIXTURE, fixture.start(), end(fixture.start(), fixture.minutes()), fixture.label(), null, notes);
+                Kind.FIXTURE,
+                fixture.start(),
+                end(fixture.start(), fixture.minutes()),
+                fixture.label(),
+                null,
+                null,
+                notes);
     }
 
     private Stream<Entry> commitments(String group, LocalDate date) {
@@ -127,6 +133,7 @@ public final class PlanPages {
                 commitment.start(),
                 end(commitment.start(), commitment.minutes()),
                 commitment.label(),
+                null,
                 names.facility(commitment.facility()),
                 List.of(effort));
     }
@@ -139,14 +146,13 @@ public final class PlanPages {
     }
 
     private Entry entry(Placement placement) {
-        String dose = Words.dose(placement.dose());
-        String label = names.family(placement.family());
         Integer minutes = placement.minutes();
         return new Entry(
                 Kind.SESSION,
                 placement.start(),
                 minutes == null ? null : end(placement.start(), minutes),
-                dose.isEmpty() ? label : label + ", " + dose,
+                names.family(placement.family()),
+                Words.dose(placement.dose()),
                 names.facility(placement.facility()),
                 Stream.of(whom(placement), names.staff(placement.lead()), Words.pinned(placement.held()))
                         .filter(Objects::nonNull)

@@ -36,7 +36,7 @@ public final class TextPage {
     private TextPage(PlanPage page, Ink ink) {
         this.page = page;
         this.ink = ink;
-        this.labelColumns = Math.min(MOST_LABEL, widest(TextPage::label));
+        this.labelColumns = widest(TextPage::label);
         this.placeColumns = Math.min(MOST_PLACE, widest(TextPage::place));
     }
 
@@ -114,8 +114,11 @@ public final class TextPage {
         return placeColumns == 0 || entry.kind() == Kind.FIXTURE;
     }
 
+    /** What it is; a long name is cut, its dose never is. */
     private static String label(Entry entry) {
-        return (entry.kind() == Kind.FIXTURE ? "◆ " : "") + Plain.text(entry.label());
+        String mark = entry.kind() == Kind.FIXTURE ? "◆ " : "";
+        String dose = entry.dose() == null ? "" : ", " + entry.dose();
+        return mark + Plain.cut(Plain.text(entry.label()), MOST_LABEL - mark.length() - dose.length()) + dose;
     }
 
     private static String place(Entry entry) {

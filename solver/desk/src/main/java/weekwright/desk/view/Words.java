@@ -19,10 +19,10 @@ final class Words {
 
     private Words() {}
 
-    /** The dose where it is not full, else empty. */
-    static String dose(Dose dose) {
+    /** The dose where it is not full, else null. */
+    static @Nullable String dose(Dose dose) {
         return switch (dose) {
-            case FULL -> "";
+            case FULL -> null;
             case REDUCED -> "reduced dose";
             case MICRO -> "micro dose";
         };

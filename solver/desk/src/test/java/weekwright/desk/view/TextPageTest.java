@@ -164,6 +164,17 @@ class TextPageTest {
     }
 
     @Test
+    void a_long_name_is_cut_and_its_dose_is_not() {
+        Judged judged = Quayside.clean(
+                List.of(Quayside.day(2, null, DayClass.LOW, 2, 100)),
+                Quayside.session(
+                        "a-name-that-goes-on-and-on-and-on-and-on", "2027-03-03T09:00", 40, "gym", Dose.MICRO));
+
+        assertThat(text("Long", judged))
+                .contains("  09:00–09:40  a-name-that-goes-on-and-on-…, micro dose  Weights room\n");
+    }
+
+    @Test
     void many_wishes_are_cut_with_a_word_and_what_must_hold_is_not() {
         List<Finding> findings = IntStream.range(0, 15)
                 .boxed()
