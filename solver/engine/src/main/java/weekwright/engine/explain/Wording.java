@@ -51,7 +51,8 @@ final class Wording {
             case "before-fixture-margin" -> before(fact) + "; " + wanted(fact) + ".";
             case "after-fixture" -> after(fact) + "; at least " + Names.hours(fact.limit()) + " must pass.";
             case "after-fixture-margin" -> after(fact) + "; " + wanted(fact) + ".";
-            case "primer-end" -> before(fact) + "; a primer must end at least " + Names.hours(fact.limit()) + " before.";
+            case "primer-end" ->
+                before(fact) + "; a primer must end at least " + Names.hours(fact.limit()) + " before.";
             case "four-high-days", "three-high-days" ->
                 names.day(fact.firstDay()) + " to " + names.day(fact.lastDay()) + " are " + fact.measured()
                         + " high days running; at most " + fact.limit() + " should follow one another.";
@@ -250,7 +251,8 @@ final class Wording {
         Stimulus before = java.util.Objects.requireNonNull(session.before);
         return fact.things().isEmpty()
                 ? names.thing(before) + " is left out now."
-                : names.thing(before) + " " + Names.list(changes(before, fact.things().get(0))) + ".";
+                : names.thing(before) + " "
+                        + Names.list(changes(before, fact.things().get(0))) + ".";
     }
 
     private List<String> changes(Stimulus before, Stimulus now) {

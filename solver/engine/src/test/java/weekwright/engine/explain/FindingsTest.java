@@ -127,8 +127,7 @@ class FindingsTest {
         Squad squad = RuleExamples.of("three-high-days").placed("technique", "2027-03-03T08:00");
         Finding finding = finding(squad, "three-high-days");
         assertThat(finding.placements())
-                .containsExactly(
-                        id("lower-hypertrophy", 1), id("lower-hypertrophy", 2), id("lower-hypertrophy", 3));
+                .containsExactly(id("lower-hypertrophy", 1), id("lower-hypertrophy", 2), id("lower-hypertrophy", 3));
         assertThat(finding.day()).isNull();
         assertThat(finding.unit()).isEqualTo("days");
         Finding blocks = finding(RuleExamples.of("high-block-floor"), "high-block-floor");
@@ -209,8 +208,7 @@ class FindingsTest {
                 .placed("max-velocity", "2027-03-04T18:00")
                 .placed("small-sided-games", "2027-03-05T10:00")
                 .judged();
-        List<RuleLevel> levels =
-                verdict.findings().stream().map(Finding::level).toList();
+        List<RuleLevel> levels = verdict.findings().stream().map(Finding::level).toList();
         assertThat(levels).isSorted().contains(RuleLevel.MUST, RuleLevel.KEY, RuleLevel.WANT, RuleLevel.TOLD);
         assertThat(verdict.findings().stream()
                         .filter(finding -> finding.level() == RuleLevel.WANT)

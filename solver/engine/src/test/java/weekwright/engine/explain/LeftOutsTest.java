@@ -82,8 +82,9 @@ class LeftOutsTest {
     @Test
     void no_time_or_no_place() {
         assertThat(leftOut(lifting("10:00", "10:30")).text())
-                .isEqualTo("Heavy lower, knee-dominant in the week from Mon 1 Mar is left out: Squad has no free time that"
-                        + " is long enough for it with a place of the kind it needs.");
+                .isEqualTo(
+                        "Heavy lower, knee-dominant in the week from Mon 1 Mar is left out: Squad has no free time that"
+                                + " is long enough for it with a place of the kind it needs.");
         assertThat(leftOut(squad().window("10:00", "10:15").aim("technique", 1, 1, 1))
                         .text())
                 .isEqualTo("Technique drill / new skill in the week from Mon 1 Mar is left out: Squad has no free time"

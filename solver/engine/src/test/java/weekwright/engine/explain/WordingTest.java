@@ -54,12 +54,14 @@ class WordingTest {
     @Test
     void facility_fits() {
         assertThat(text("facility-fits"))
-                .isEqualTo("Heavy lower, knee-dominant (Tue 2 Mar 18:00) cannot be held at Turf pitch: it needs a gym.");
+                .isEqualTo(
+                        "Heavy lower, knee-dominant (Tue 2 Mar 18:00) cannot be held at Turf pitch: it needs a gym.");
         assertThat(text(squad().placed("acceleration", "2027-03-02T18:00").at(null), "facility-fits"))
                 .isEqualTo("Acceleration 10-40 m (Tue 2 Mar 18:00) has no place: it needs a track, field or hall.");
         Squad narrow = squad().straight("turf-pitch", 60).placed("max-velocity", "2027-03-02T18:00");
         assertThat(text(narrow, "facility-fits"))
-                .isEqualTo("Maximal velocity sprinting (Tue 2 Mar 18:00) needs a straight of 80 m; Turf pitch has 60 m.");
+                .isEqualTo(
+                        "Maximal velocity sprinting (Tue 2 Mar 18:00) needs a straight of 80 m; Turf pitch has 60 m.");
     }
 
     @Test
@@ -82,8 +84,9 @@ class WordingTest {
                 .placed("max-velocity", "2027-03-02T10:00")
                 .ledBy("lifting-coach");
         assertThat(text(named, "lead-free"))
-                .isEqualTo("Lifting coach is named to lead Maximal velocity sprinting (Tue 2 Mar 10:00), but may not lead"
-                        + " it or is not free then.");
+                .isEqualTo(
+                        "Lifting coach is named to lead Maximal velocity sprinting (Tue 2 Mar 10:00), but may not lead"
+                                + " it or is not free then.");
     }
 
     @Test
@@ -99,15 +102,13 @@ class WordingTest {
         assertThat(text("night-rest"))
                 .isEqualTo("Only 7 h lie between the end of Technique drill / new skill (Tue 2 Mar 22:30) and the start"
                         + " of Mobility (Wed 3 Mar 06:00); a night's rest is 8 h.");
-        Squad home = squad().fixture("cup-tie", "2027-03-02T20:00")
-                .travelling(0, 75)
-                .placed("mobility", "2027-03-03T06:55");
+        Squad home =
+                squad().fixture("cup-tie", "2027-03-02T20:00").travelling(0, 75).placed("mobility", "2027-03-03T06:55");
         assertThat(text(home, "night-rest"))
                 .isEqualTo("Only 7 h 55 min lie between the end of Cup tie, the way home included, and the start of"
                         + " Mobility (Wed 3 Mar 06:55); a night's rest is 8 h.");
-        Squad out = squad().fixture("cup-tie", "2027-03-03T09:00")
-                .travelling(95, 0)
-                .placed("mobility", "2027-03-02T23:00");
+        Squad out =
+                squad().fixture("cup-tie", "2027-03-03T09:00").travelling(95, 0).placed("mobility", "2027-03-02T23:00");
         assertThat(text(out, "night-rest"))
                 .isEqualTo("Only 7 h 40 min lie between the end of Mobility (Tue 2 Mar 23:00) and the start of Cup tie,"
                         + " the way there and the warm-up included; a night's rest is 8 h.");
@@ -118,10 +119,12 @@ class WordingTest {
         assertThat(text("pathway-gap-floor"))
                 .isEqualTo("Maximal velocity sprinting (Thu 4 Mar 09:00) comes 39 h after Maximal velocity sprinting"
                         + " (Tue 2 Mar 16:55); for maximal sprinting at high intensity at least 40 h must pass.");
-        Squad twice = squad().placed("heavy-lower-knee", "2027-03-02T09:00").placed("heavy-lower-knee", "2027-03-02T17:00");
+        Squad twice =
+                squad().placed("heavy-lower-knee", "2027-03-02T09:00").placed("heavy-lower-knee", "2027-03-02T17:00");
         assertThat(text(twice, "pathway-gap-floor"))
-                .isEqualTo("Heavy lower, knee-dominant comes twice on Tue 2 Mar, at 09:00 and at 17:00; it may come only"
-                        + " once a day.");
+                .isEqualTo(
+                        "Heavy lower, knee-dominant comes twice on Tue 2 Mar, at 09:00 and at 17:00; it may come only"
+                                + " once a day.");
     }
 
     @Test
@@ -152,8 +155,9 @@ class WordingTest {
     @Test
     void high_block_floor_and_gap() {
         assertThat(text("high-block-floor"))
-                .isEqualTo("The hard work of Thu 4 Mar begins 39 h after that of Tue 2 Mar ended; at least 40 h must lie"
-                        + " between.");
+                .isEqualTo(
+                        "The hard work of Thu 4 Mar begins 39 h after that of Tue 2 Mar ended; at least 40 h must lie"
+                                + " between.");
         assertThat(text("high-block-gap"))
                 .isEqualTo("The hard work of Thu 4 Mar begins 42 h after that of Tue 2 Mar ended; 48 h are wanted, and"
                         + " 44 h count as enough.");
@@ -162,8 +166,9 @@ class WordingTest {
     @Test
     void before_fixture_and_margin() {
         assertThat(text("before-fixture"))
-                .isEqualTo("Maximal velocity sprinting (Thu 4 Mar 18:00) ends 38 h 55 min before Cup tie; it must end at"
-                        + " least 40 h before.");
+                .isEqualTo(
+                        "Maximal velocity sprinting (Thu 4 Mar 18:00) ends 38 h 55 min before Cup tie; it must end at"
+                                + " least 40 h before.");
         assertThat(text("before-fixture-margin"))
                 .isEqualTo("Maximal velocity sprinting (Wed 3 Mar 16:55) ends 64 h before Cup tie; 72 h are wanted, and"
                         + " 68 h count as enough.");
@@ -175,12 +180,14 @@ class WordingTest {
                 .isEqualTo("Maximal velocity sprinting (Thu 4 Mar 09:00) starts 63 h after Cup tie; at least 64 h must"
                         + " pass.");
         assertThat(text("after-fixture-margin"))
-                .isEqualTo("Maximal velocity sprinting (Thu 4 Mar 12:00) starts 66 h after Cup tie; 72 h are wanted, and"
-                        + " 68 h count as enough.");
+                .isEqualTo(
+                        "Maximal velocity sprinting (Thu 4 Mar 12:00) starts 66 h after Cup tie; 72 h are wanted, and"
+                                + " 68 h count as enough.");
         Squad history = squad().done("fixture", "2027-02-28T23:00").placed("tempo-run", "2027-03-01T01:15");
         assertThat(text(history, "after-fixture"))
-                .isEqualTo("Tempo run (Mon 1 Mar 01:15) starts 30 min after the fixture of Sun 28 Feb; at least 16 h must"
-                        + " pass.");
+                .isEqualTo(
+                        "Tempo run (Mon 1 Mar 01:15) starts 30 min after the fixture of Sun 28 Feb; at least 16 h must"
+                                + " pass.");
         Squad during = squad().fixture("cup-tie", "2027-03-02T15:00").placed("tempo-run", "2027-03-02T16:00");
         assertThat(text(during, "after-fixture"))
                 .isEqualTo("Tempo run (Tue 2 Mar 16:00) starts 0 h after Cup tie; at least 16 h must pass.");
@@ -228,8 +235,9 @@ class WordingTest {
                 .placed("technique", "2027-03-04T10:00")
                 .dose(Dose.MICRO);
         assertThat(text(micro, "aim-least"))
-                .isEqualTo("Technique drill / new skill: 1 in the week from Mon 1 Mar, micro doses not counted; at least"
-                        + " 2 are owed.");
+                .isEqualTo(
+                        "Technique drill / new skill: 1 in the week from Mon 1 Mar, micro doses not counted; at least"
+                                + " 2 are owed.");
     }
 
     @Test
@@ -260,8 +268,9 @@ class WordingTest {
                 .lasting(45)
                 .placed("tempo-run", "2027-03-05T10:00");
         assertThat(text(eve, "load-falls-to-fixture"))
-                .isEqualTo("Fri 5 Mar, the day before Cup tie, carries 160 AU; measured against Wed 3 Mar at most 120 AU"
-                        + " are wanted.");
+                .isEqualTo(
+                        "Fri 5 Mar, the day before Cup tie, carries 160 AU; measured against Wed 3 Mar at most 120 AU"
+                                + " are wanted.");
     }
 
     @Test
@@ -281,7 +290,8 @@ class WordingTest {
     @Test
     void dose_kept() {
         assertThat(text("dose-kept"))
-                .isEqualTo("Technique drill / new skill (Tue 2 Mar 10:00) is done in a micro dose; a full one is wanted.");
+                .isEqualTo(
+                        "Technique drill / new skill (Tue 2 Mar 10:00) is done in a micro dose; a full one is wanted.");
         Squad reduced = RuleExamples.of("dose-kept").doses(Dose.REDUCED, Dose.MICRO);
         assertThat(text(reduced, "dose-kept")).endsWith(" is done in a micro dose; a reduced one is wanted.");
     }
@@ -296,8 +306,9 @@ class WordingTest {
                 .practice("morning-practice", "2027-03-02T09:00")
                 .placed("technique", "2027-03-02T14:00");
         assertThat(text(skill, "freshest-first"))
-                .isEqualTo("Technique drill / new skill (Tue 2 Mar 14:00) teaches a new skill after Morning practice (Tue"
-                        + " 2 Mar 09:00); a new skill is learnt fresh.");
+                .isEqualTo(
+                        "Technique drill / new skill (Tue 2 Mar 14:00) teaches a new skill after Morning practice (Tue"
+                                + " 2 Mar 09:00); a new skill is learnt fresh.");
     }
 
     @Test
@@ -362,7 +373,10 @@ class WordingTest {
 
     @Test
     void whom_it_concerns_where_it_is_not_everybody() {
-        Squad one = RuleExamples.of("before-fixture").athlete("a-ash").athlete("r-birch").heads(2);
+        Squad one = RuleExamples.of("before-fixture")
+                .athlete("a-ash")
+                .athlete("r-birch")
+                .heads(2);
         assertThat(text(one, "before-fixture")).endsWith("at least 40 h before.");
         Squad named = RuleExamples.of("freshest-first")
                 .heads(3)

@@ -146,7 +146,11 @@ class EveryRuleTest {
 
     private static List<String> figures(Verdict verdict) {
         return verdict.findings().stream()
-                .map(finding -> finding.rule() + Amount.of(finding) + finding.heads() + finding.day() + finding.week()
+                .map(finding -> finding.rule()
+                        + Amount.of(finding)
+                        + finding.heads()
+                        + finding.day()
+                        + finding.week()
                         + finding.placements().size())
                 .toList();
     }

@@ -177,9 +177,7 @@ public final class Squad {
 
     public Squad prefers(@Nullable String from, @Nullable String to, String... places) {
         goal().prefer = new Prefer(
-                List.of(places),
-                from == null ? null : ClockTime.parse(from),
-                to == null ? null : ClockTime.parse(to));
+                List.of(places), from == null ? null : ClockTime.parse(from), to == null ? null : ClockTime.parse(to));
         return this;
     }
 
@@ -365,8 +363,7 @@ public final class Squad {
     }
 
     public Squad straight(String id, @Nullable Integer metres) {
-        return change(
-                id, f -> new Facility(f.id(), f.label(), f.offers(), metres, f.room(), f.open(), f.closed()));
+        return change(id, f -> new Facility(f.id(), f.label(), f.offers(), metres, f.room(), f.open(), f.closed()));
     }
 
     /** Hours in which a place told before is open. */
