@@ -247,8 +247,10 @@ class SchemaTest {
         assertThat(wanting(published("scenario"), Documents.write(Examples.scenario())))
                 .isEmpty();
         assertThat(wanting(published("plan"), Documents.write(Examples.plan()))).isEmpty();
-        assertThat(wanting(published("check"), Documents.write(Examples.plan())))
+        assertThat(wanting(published("check"), Documents.writeCheck(Examples.plan(), List.of("free-day"))))
                 .isEmpty();
+        assertThat(wanting(published("check"), Documents.write(Examples.plan())))
+                .isNotEmpty();
         assertThat(wanting(published("log"), Documents.write(Examples.log()))).isEmpty();
         assertThat(wanting(
                         published("catalogue"),
