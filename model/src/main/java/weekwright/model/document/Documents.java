@@ -26,8 +26,6 @@ public final class Documents {
     private static final String SCENARIO = "scenario";
     private static final String PLAN = "plan";
     private static final String LOG = "log";
-    private static final String CHECK = "check";
-    private static final String KEPT = "kept";
 
     private Documents() {}
 
@@ -57,9 +55,8 @@ public final class Documents {
     public static Plan readPlan(String file, byte[] utf8, Scenario scenario) throws DocumentException {
         Source source = Source.of(file, utf8);
         Faults faults = new Faults(source);
+        Schema schema = Schemas.of(PLAN);
         Node document = document(source, PLAN, faults);
-        // What a check printed is a plan too.
-        Schema schema = Schemas.of(document.field(KEPT).present() ? CHECK : PLAN);
         PlanChecks.sameScenario(document, scenario, faults);
         List<Node> moments = Structure.check(document, schema, faults);
         new PlanChecks(scenario, faults).plan(document, moments);
@@ -131,7 +128,7 @@ public final class Documents {
     /** A judged plan as JSON, with the ids of the rules that it keeps. */
     public static String writeCheck(Plan plan, List<String> kept) {
         Node document = Terse.of(RecordWriter.node(sorted(plan)), Schemas.of(PLAN));
-        document.put(KEPT, RecordWriter.node(kept));
+        document.put("kept", RecordWriter.node(kept));
         return JsonPrinter.print(document);
     }
 

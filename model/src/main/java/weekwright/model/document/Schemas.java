@@ -18,7 +18,6 @@ final class Schemas {
 
     private static final String FOLDER = "/weekwright/model/schema/";
     private static final String DEFINITIONS = "$defs";
-    private static final String PROPERTIES = "properties";
     private static final Map<String, Schema> READ = new ConcurrentHashMap<>();
 
     private Schemas() {}
@@ -35,7 +34,6 @@ final class Schemas {
         Node whole = Node.object(-1);
         copy(document, whole);
         copy(base, whole);
-        base.field(PROPERTIES).fields().forEach(whole.field(PROPERTIES)::put);
         Node own = base.present() ? base.field(DEFINITIONS) : document.field(DEFINITIONS);
         Node definitions = Node.object(-1);
         own.fields().forEach(definitions::put);

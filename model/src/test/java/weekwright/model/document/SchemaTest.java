@@ -16,6 +16,7 @@ import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -78,7 +79,10 @@ class SchemaTest {
                         type != RuleSetting.class || !component.getName().equals("numbers"))
                 .map(SchemaTest::name)
                 .toList();
-        assertThat(schema.properties().keySet()).as(type.getSimpleName()).containsExactlyElementsOf(names);
+        List<String> published = new ArrayList<>(schema.properties().keySet());
+        // A check adds the rules that a plan keeps; a plan that is read has no use for them.
+        published.removeIf(field -> type == Plan.class && field.equals("kept"));
+        assertThat(published).as(type.getSimpleName()).containsExactlyElementsOf(names);
         for (RecordComponent component : type.getRecordComponents()) {
             if (schema.properties().containsKey(name(component))) {
                 String where = type.getSimpleName() + "." + component.getName();
@@ -247,10 +251,9 @@ class SchemaTest {
         assertThat(wanting(published("scenario"), Documents.write(Examples.scenario())))
                 .isEmpty();
         assertThat(wanting(published("plan"), Documents.write(Examples.plan()))).isEmpty();
-        assertThat(wanting(published("check"), Documents.writeCheck(Examples.plan(), List.of("free-day"))))
+        assertThat(wanting(
+                        published("check"), Documents.writeCheck(Examples.plan(), List.of("night-rest", "free-day"))))
                 .isEmpty();
-        assertThat(wanting(published("check"), Documents.write(Examples.plan())))
-                .isNotEmpty();
         assertThat(wanting(published("log"), Documents.write(Examples.log()))).isEmpty();
         assertThat(wanting(
                         published("catalogue"),

@@ -167,23 +167,26 @@ final class LeftOuts {
     }
 
     private String text(Session session, Survey survey) {
-        String what = session.family.family.label() + " in " + names.week(7 * session.week);
+        String what = session.family.family.label() + " in " + names.week(7 * session.week) + " is left out";
         if (session.pin.out()) {
-            return what + " is held out.";
+            return what + " on purpose.";
         }
         if (survey.options == 0) {
-            return what + " is left out: no place of the kind it needs lies in the free time of "
-                    + session.group.group.label() + ".";
+            boolean anywhere = session.family.family.facility().isEmpty();
+            return what + ": " + session.group.group.label() + " has no free time that is long enough for it"
+                    + (anywhere ? "." : " with a place of the kind it needs.");
         }
-        String tried = what + " is left out: of " + Names.count(survey.options, "option") + " ";
+        String options = Names.count(survey.options, "option");
         if (survey.free == 0) {
-            return tried + "none is free. What stands in the way: " + blockers(survey) + ".";
+            return what + ": " + (survey.options == 1 ? "its only option" : "each of " + options)
+                    + " breaks something that must hold. What stands in the way: " + blockers(survey) + ".";
         }
         boolean worthIt = survey.change != null && survey.change.compareLevels(new Cost()) < 0;
-        return tried + survey.free + (survey.free == 1 ? " breaks" : " break") + " nothing that must hold; "
+        return what + ": " + survey.free + " of " + options + (survey.free == 1 ? " breaks" : " break")
+                + " nothing that must hold; "
                 + (worthIt
-                        ? "the best of them, " + best(survey) + ", would make the plan better."
-                        : "but even the best of them, " + best(survey) + ", costs more than it brings.");
+                        ? "the best, " + best(survey) + ", would make the plan better."
+                        : "but even the best, " + best(survey) + ", brings no more than it costs.");
     }
 
     private static String best(Survey survey) {
@@ -195,7 +198,7 @@ final class LeftOuts {
         List<String> words = survey.blockers().stream()
                 .limit(3)
                 .map(blocker -> Rulebook.builtIn().rule(blocker.rule()).title() + " (" + blocker.options()
-                        + (blocker.alone() > 0 ? ", " + blocker.alone() + " by itself" : "") + ")")
+                        + (blocker.alone() > 0 ? ", " + blocker.alone() + " by this alone" : "") + ")")
                 .toList();
         return String.join("; ", words);
     }

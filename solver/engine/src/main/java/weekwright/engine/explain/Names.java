@@ -30,6 +30,11 @@ final class Names {
         return DAY.format(moment.local()) + " " + TIME.format(moment.local());
     }
 
+    /** The time at which a thing starts: {@code 16:30}. */
+    String time(Stimulus thing) {
+        return TIME.format(problem.calendar.moment(thing.start).local());
+    }
+
     /** A thing without its time. */
     String label(Stimulus thing) {
         if (thing.kind == Kind.COMMITMENT) {
@@ -49,15 +54,19 @@ final class Names {
 
     /** Words in a list: {@code a, b and c}. */
     static String list(List<String> words) {
-        if (words.size() < 2) {
-            return String.join("", words);
-        }
-        return String.join(", ", words.subList(0, words.size() - 1)) + " and " + words.get(words.size() - 1);
+        return joined(words, " and ");
     }
 
     /** Words to choose from: {@code a, b or c}. */
     static String choice(List<String> words) {
-        return String.join(" or ", words);
+        return joined(words, " or ");
+    }
+
+    private static String joined(List<String> words, String beforeLast) {
+        if (words.size() < 2) {
+            return String.join("", words);
+        }
+        return String.join(", ", words.subList(0, words.size() - 1)) + beforeLast + words.get(words.size() - 1);
     }
 
     /** A day: {@code Tue 2 Mar}. */

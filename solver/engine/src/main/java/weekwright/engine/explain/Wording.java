@@ -29,20 +29,18 @@ final class Wording {
         return switch (fact.rule().id()) {
             case "one-place-at-a-time" -> onePlace(fact);
             case "inside-window" ->
-                thing(fact) + " lies " + fact.measured() + " min outside the hours in which " + label(fact.group())
+                thing(fact) + " has " + fact.measured() + " min outside the hours in which " + label(fact.group())
                         + " can train.";
             case "facility-open" ->
-                thing(fact) + " lies " + fact.measured() + " min outside the opening hours of " + facility(fact) + ".";
+                thing(fact) + " has " + fact.measured() + " min outside the opening hours of " + facility(fact) + ".";
             case "facility-fits" -> facilityFits(fact);
             case "facility-room" -> facilityRoom(fact);
-            case "lead-free" -> "Nobody who may lead " + thing(fact) + " is free then.";
+            case "lead-free" -> leadFree(fact);
             case "visits-per-day" ->
                 label(fact.group()) + " comes " + fact.measured() + " times on "
                         + names.day(fact.firstDay()) + "; at most " + Names.count(fact.limit(), "visit") + " a day "
                         + (fact.limit() == 1 ? "is" : "are") + " allowed.";
-            case "night-rest" ->
-                "Only " + Names.hours(fact.measured()) + " lie between the end of " + first(fact) + " and the start of "
-                        + second(fact) + "; a night's rest is " + Names.hours(fact.limit()) + ".";
+            case "night-rest" -> nightRest(fact);
             case "pathway-gap-floor" -> pathwayGapFloor(fact);
             case "pathway-gap" ->
                 second(fact) + " comes " + Names.hours(fact.measured()) + " after " + first(fact) + "; for "
@@ -53,11 +51,11 @@ final class Wording {
             case "before-fixture-margin" -> before(fact) + "; " + wanted(fact) + ".";
             case "after-fixture" -> after(fact) + "; at least " + Names.hours(fact.limit()) + " must pass.";
             case "after-fixture-margin" -> after(fact) + "; " + wanted(fact) + ".";
-            case "primer-end" -> before(fact) + "; a primer ends at least " + Names.hours(fact.limit()) + " before.";
+            case "primer-end" ->
+                before(fact) + "; a primer must end at least " + Names.hours(fact.limit()) + " before.";
             case "four-high-days", "three-high-days" ->
-                "From " + names.day(fact.firstDay()) + " to "
-                        + names.day(fact.lastDay()) + " " + fact.measured()
-                        + " high days follow one another; at most " + fact.limit() + " should.";
+                names.day(fact.firstDay()) + " to " + names.day(fact.lastDay()) + " are " + fact.measured()
+                        + " high days running; at most " + fact.limit() + " should follow one another.";
             case "free-day" ->
                 label(fact.group()) + " has " + noneOr(fact.measured()) + " in " + names.week(fact.firstDay()) + "; "
                         + fact.limit() + " must be kept.";
@@ -85,7 +83,7 @@ final class Wording {
                         + ": demand " + Names.number(fact.measured() / 10.0) + ", above low ("
                         + Names.number(fact.limit() / 10.0) + ") and below high (6.5).";
             case "dose-kept" ->
-                thing(fact) + " is done in the " + dose(fact.measured()) + " dose; the " + dose(fact.limit())
+                thing(fact) + " is done in a " + dose(fact.measured()) + " dose; a " + dose(fact.limit())
                         + " one is wanted.";
             case "freshest-first" -> freshest(fact);
             case "preferred-time" -> preferredTime(fact);
@@ -93,7 +91,7 @@ final class Wording {
             case "speed-exposure" ->
                 label(fact.group()) + " goes " + fact.measured()
                         + " days without sprinting near best speed, from " + names.day(fact.firstDay()) + " to "
-                        + names.day(fact.lastDay()) + "; every " + fact.limit() + " days are wanted.";
+                        + names.day(fact.lastDay()) + "; it is wanted every " + fact.limit() + " days.";
             case "keep-plan" -> keepPlan(fact);
             default ->
                 throw new IllegalStateException("no sentence for " + fact.rule().id());
@@ -102,11 +100,29 @@ final class Wording {
 
     private String onePlace(Fact fact) {
         if (fact.measured() < 0) {
-            return first(fact) + " and " + second(fact) + " overlap by " + -fact.measured()
-                    + " min, travel and warm-up of a fixture included.";
+            boolean fixture = fact.things().stream().anyMatch(Stimulus::isFixture);
+            return first(fact) + " and " + second(fact) + " overlap by " + -fact.measured() + " min"
+                    + (fixture ? ", the fixture's travel and warm-up included." : ".");
         }
-        return fact.measured() + " min lie between " + first(fact) + " and " + second(fact)
-                + "; the way from the one to the other takes " + fact.limit() + " min.";
+        return first(fact) + " and " + second(fact) + " are " + fact.measured()
+                + " min apart; the way from one to the other takes " + fact.limit() + " min.";
+    }
+
+    private String leadFree(Fact fact) {
+        int held = fact.session() == null ? -1 : fact.session().heldLead;
+        return held < 0
+                ? "Nobody who may lead " + thing(fact) + " is free then."
+                : problem.staff.get(held).member.name() + " is named to lead " + thing(fact)
+                        + ", but may not lead it or is not free then.";
+    }
+
+    private String nightRest(Fact fact) {
+        boolean home = fact.things().get(0).isFixture();
+        boolean out = fact.things().get(1).isFixture();
+        return "Only " + Names.hours(fact.measured()) + " lie between the end of " + first(fact)
+                + (home ? ", the way home included," : "") + " and the start of " + second(fact)
+                + (out ? ", the way there and the warm-up included" : "") + "; a night's rest is "
+                + Names.hours(fact.limit()) + ".";
     }
 
     private String facilityFits(Fact fact) {
@@ -119,21 +135,22 @@ final class Wording {
             return thing(fact) + " needs a straight of " + fact.limit() + " m; " + facility(fact) + " has "
                     + fact.measured() + " m.";
         }
-        String where = fact.facility() == null ? " has no place" : " cannot be held in " + facility(fact);
+        String where = fact.facility() == null ? " has no place" : " cannot be held at " + facility(fact);
         return thing(fact) + where + ": it needs a " + Names.choice(kinds) + ".";
     }
 
     private String facilityRoom(Fact fact) {
         String what = fact.detail() == 0 ? "group" : "athlete";
         Stimulus last = fact.things().get(fact.things().size() - 1);
-        return facility(fact) + " holds " + Names.count(fact.limit(), what) + " at once; from " + names.thing(last)
-                + " on there are " + fact.measured() + ": " + names.things(fact.things()) + ".";
+        return facility(fact) + " holds " + Names.count(fact.limit(), what) + " at once; when " + names.thing(last)
+                + " starts there are " + fact.measured() + ": " + names.things(fact.things()) + ".";
     }
 
     private String pathwayGapFloor(Fact fact) {
         if (fact.detail() != 0) {
-            return first(fact) + " comes twice on " + names.day(fact.things().get(0).day) + ", again at " + second(fact)
-                    + "; once a day is allowed.";
+            Stimulus first = fact.things().get(0);
+            return names.label(first) + " comes twice on " + names.day(first.day) + ", at " + names.time(first)
+                    + " and at " + names.time(fact.things().get(1)) + "; it may come only once a day.";
         }
         return second(fact) + " comes " + Names.hours(fact.measured()) + " after " + first(fact) + "; for "
                 + sharedQuality(fact) + " at high intensity at least " + Names.hours(fact.limit()) + " must pass.";
@@ -161,7 +178,10 @@ final class Wording {
     private String aimCount(Fact fact) {
         String family = fact.aim() == null ? "" : fact.aim().family.family.label();
         String count = fact.measured() == 0 ? "none" : String.valueOf(fact.measured());
-        return family + ": " + count + " in " + names.week(fact.firstDay());
+        boolean micro = fact.rule().id().equals("aim-least")
+                && fact.things().stream().anyMatch(thing -> thing.dose == Dose.MICRO);
+        return family + ": " + count + " in " + names.week(fact.firstDay())
+                + (micro ? ", micro doses not counted" : "");
     }
 
     private static String noneOr(int free) {
@@ -173,8 +193,8 @@ final class Wording {
     }
 
     private String highDays(Fact fact) {
-        return label(fact.group()) + " has " + Names.count(fact.measured(), "high day") + " in "
-                + names.week(fact.firstDay());
+        String count = fact.measured() == 0 ? "no high day" : Names.count(fact.measured(), "high day");
+        return label(fact.group()) + " has " + count + " in " + names.week(fact.firstDay());
     }
 
     private String loadFalls(Fact fact) {
@@ -182,8 +202,8 @@ final class Wording {
         String load = Names.number(fact.measured() / 10.0) + " AU";
         String limit = Names.number(fact.limit() / 10.0) + " AU";
         if (fact.detail() == 3) {
-            return names.day(fact.lastDay()) + ", the day before " + fixture + ", carries " + load + "; two thirds of "
-                    + names.day(fact.firstDay()) + " would be " + limit + ".";
+            return names.day(fact.lastDay()) + ", the day before " + fixture + ", carries " + load
+                    + "; measured against " + names.day(fact.firstDay()) + " at most " + limit + " are wanted.";
         }
         return "Load rises towards " + fixture + ": " + load + " on " + names.day(fact.lastDay()) + " after " + limit
                 + " on " + names.day(fact.firstDay()) + ".";
@@ -201,7 +221,7 @@ final class Wording {
     private String freshest(Fact fact) {
         return fact.detail() != 0
                 ? second(fact) + " teaches a new skill after " + first(fact) + "; a new skill is learnt fresh."
-                : second(fact) + " comes after " + first(fact) + "; the fresher work belongs first.";
+                : second(fact) + " comes after " + first(fact) + "; the work that needs freshness more belongs first.";
     }
 
     private String preferredTime(Fact fact) {
@@ -217,7 +237,7 @@ final class Wording {
                 .filter(place -> prefer(fact).facilities().contains(place.facility.id()))
                 .map(place -> place.facility.label())
                 .toList();
-        String where = fact.facility() == null ? "nowhere in particular" : "in " + facility(fact);
+        String where = fact.facility() == null ? "nowhere in particular" : "at " + facility(fact);
         return thing(fact) + " is held " + where + "; preferred: " + Names.choice(wanted) + ".";
     }
 
@@ -228,10 +248,31 @@ final class Wording {
 
     private String keepPlan(Fact fact) {
         Session session = java.util.Objects.requireNonNull(fact.session());
-        String before = names.thing(java.util.Objects.requireNonNull(session.before));
+        Stimulus before = java.util.Objects.requireNonNull(session.before);
         return fact.things().isEmpty()
-                ? before + " is left out now."
-                : before + " is changed: now " + thing(fact) + ".";
+                ? names.thing(before) + " is left out now."
+                : names.thing(before) + " "
+                        + Names.list(changes(before, fact.things().get(0))) + ".";
+    }
+
+    private List<String> changes(Stimulus before, Stimulus now) {
+        List<String> changes = new java.util.ArrayList<>();
+        if (now.start != before.start) {
+            changes.add("moves to " + Names.moment(problem.calendar.moment(now.start)));
+        }
+        if (now.facility != before.facility) {
+            changes.add("moves from " + place(before) + " to " + place(now));
+        }
+        if (now.dose != before.dose) {
+            changes.add("changes from a " + before.dose.id() + " to a " + now.dose.id() + " dose");
+        }
+        return changes;
+    }
+
+    private String place(Stimulus at) {
+        return at.facility < 0
+                ? "nowhere in particular"
+                : problem.facilities.get(at.facility).facility.label();
     }
 
     /** The qualities that two sessions share at high intensity. */

@@ -84,7 +84,8 @@ class FixtureRulesTest {
 
     @Test
     void before_fixture_binds_only_those_who_play() {
-        Squad squad = beforeTheTie("max-velocity", "2027-03-04T18:00").athlete("ash").expecting("ash", 0);
+        Squad squad =
+                beforeTheTie("max-velocity", "2027-03-04T18:00").athlete("ash").expecting("ash", 0);
         assertThat(squad.judged().only(BEFORE).heads()).isEqualTo(9);
         assertThat(squad.heads(1).found(BEFORE)).isEmpty();
         // What is known of a fixture goes before what was expected.
@@ -165,7 +166,8 @@ class FixtureRulesTest {
 
     @Test
     void before_fixture_margin_is_shared_by_those_who_play() {
-        Squad squad = beforeTheTie("max-velocity", "2027-03-03T16:55").athlete("ash").expecting("ash", 0);
+        Squad squad =
+                beforeTheTie("max-velocity", "2027-03-03T16:55").athlete("ash").expecting("ash", 0);
         assertThat(squad.found(BEFORE_MARGIN)).containsExactly(want(3.6, 64, 68));
     }
 
@@ -474,8 +476,8 @@ class FixtureRulesTest {
 
     @Test
     void primer_end_fixed_primers_are_told_and_elapsed_hours_count() {
-        Squad fixed = squad().commitment("activation", "primer", "2027-03-06T12:00")
-                .fixture("cup-tie", "2027-03-06T15:00");
+        Squad fixed =
+                squad().commitment("activation", "primer", "2027-03-06T12:00").fixture("cup-tie", "2027-03-06T15:00");
         assertThat(fixed.found("primer-end")).containsExactly(told(2, 3));
         Squad spring = squad().week("2027-03-22")
                 .placed("primer", "2027-03-27T23:30")
@@ -546,9 +548,8 @@ class FixtureRulesTest {
 
     @Test
     void day_before_light_is_shared_by_those_who_play_and_told_where_fixed() {
-        Squad squad = onTheEve("small-sided-games", "2027-03-05T10:00")
-                .athlete("ash")
-                .expecting("ash", 0);
+        Squad squad =
+                onTheEve("small-sided-games", "2027-03-05T10:00").athlete("ash").expecting("ash", 0);
         assertThat(squad.found("day-before-light")).containsExactly(want(21.6, 1, 0));
         Squad practice = squad().commitment("games", "small-sided-games", "2027-03-05T10:00")
                 .fixture("cup-tie", "2027-03-06T15:00");
@@ -610,13 +611,9 @@ class FixtureRulesTest {
                 .fixture("friendly", "2027-03-06T15:00")
                 .weight(FixtureWeight.MINOR);
         assertThat(minor.found("load-falls-to-fixture")).isEmpty();
-        assertThat(technique(60, 65, 40)
-                        .fixture("midweek", "2027-03-02T15:00")
-                        .found("load-falls-to-fixture"))
+        assertThat(technique(60, 65, 40).fixture("midweek", "2027-03-02T15:00").found("load-falls-to-fixture"))
                 .isEmpty();
-        assertThat(technique(60, 65, 40)
-                        .fixture("opener", "2027-03-01T15:00")
-                        .found("load-falls-to-fixture"))
+        assertThat(technique(60, 65, 40).fixture("opener", "2027-03-01T15:00").found("load-falls-to-fixture"))
                 .containsExactly(want(8, 195, 180));
     }
 
@@ -705,8 +702,7 @@ class FixtureRulesTest {
 
     @Test
     void free_day_place_also_after_a_minor_fixture_and_one_of_last_week() {
-        Squad minor =
-                squad().fixture("friendly", "2027-03-01T15:00").weight(FixtureWeight.MINOR);
+        Squad minor = squad().fixture("friendly", "2027-03-01T15:00").weight(FixtureWeight.MINOR);
         assertThat(minor.placed("technique", "2027-03-03T10:00").found("free-day-place"))
                 .containsExactly(want(4, 1, 0));
         Squad lastSaturday = squad().done("fixture", "2027-02-27T15:00").placed("technique", "2027-03-01T10:00");

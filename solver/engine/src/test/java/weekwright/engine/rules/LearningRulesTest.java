@@ -78,9 +78,8 @@ class LearningRulesTest {
         Squad practice = squad().practice("morning", "2027-03-02T09:00");
         assertThat(practice.placed("acceleration", "2027-03-02T14:00").found(FRESHEST))
                 .containsExactly(want(8, 3, 1));
-        Squad before = squad().placed("heavy-lower-knee", "2027-03-02T10:00")
-                .pinned()
-                .practice("evening", "2027-03-02T18:00");
+        Squad before =
+                squad().placed("heavy-lower-knee", "2027-03-02T10:00").pinned().practice("evening", "2027-03-02T18:00");
         assertThat(before.found(FRESHEST)).containsExactly(want(8, 4, 3));
         Squad fixed = squad().practice("morning", "2027-03-02T09:00")
                 .commitment("club-night", "acceleration", "2027-03-02T18:00");
@@ -112,9 +111,8 @@ class LearningRulesTest {
 
     @Test
     void freshest_first_its_numbers_can_be_changed() {
-        Squad squad = day("heavy-lower-knee", "technique")
-                .aim("technique", 0, 1, 1)
-                .number(FRESHEST, "points", 5);
+        Squad squad =
+                day("heavy-lower-knee", "technique").aim("technique", 0, 1, 1).number(FRESHEST, "points", 5);
         assertThat(squad.found(FRESHEST)).containsExactly(want(5, 4, 0));
         squad.learning();
         assertThat(squad.groupNumber(FRESHEST, "newSkillPoints", 30).found(FRESHEST))

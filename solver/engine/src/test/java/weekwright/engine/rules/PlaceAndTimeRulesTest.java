@@ -79,9 +79,7 @@ class PlaceAndTimeRulesTest {
     }
 
     private static Squad onMatchDay(String technique) {
-        return squad().fixture("cup-tie", "2027-03-06T15:00")
-                .travelling(75, 75)
-                .placed("technique", technique);
+        return squad().fixture("cup-tie", "2027-03-06T15:00").travelling(75, 75).placed("technique", technique);
     }
 
     @Test
@@ -183,7 +181,9 @@ class PlaceAndTimeRulesTest {
         assertThat(squad.placed("heavy-lower-hip", "2027-03-28T00:30").found("inside-window"))
                 .containsExactly(must(15, 0));
         Squad autumn = squad().week("2027-10-25").window("00:00", "02:00");
-        assertThat(autumn.placed("heavy-lower-hip", "2027-10-31T01:30").lasting(90).found("inside-window"))
+        assertThat(autumn.placed("heavy-lower-hip", "2027-10-31T01:30")
+                        .lasting(90)
+                        .found("inside-window"))
                 .isEmpty();
     }
 
@@ -217,7 +217,9 @@ class PlaceAndTimeRulesTest {
                         .at("turf-pitch")
                         .found("facility-fits"))
                 .containsExactly(must(0, 1));
-        assertThat(squad().placed("heavy-lower-knee", "2027-03-02T10:00").at(null).found("facility-fits"))
+        assertThat(squad().placed("heavy-lower-knee", "2027-03-02T10:00")
+                        .at(null)
+                        .found("facility-fits"))
                 .containsExactly(must(0, 1));
     }
 
@@ -245,11 +247,17 @@ class PlaceAndTimeRulesTest {
 
     @Test
     void facility_room_a_second_group_waits_until_the_first_has_ended() {
-        assertThat(twoGroupsLifting("2027-03-02T10:55").room("weights-room", 1, null).found("facility-room"))
+        assertThat(twoGroupsLifting("2027-03-02T10:55")
+                        .room("weights-room", 1, null)
+                        .found("facility-room"))
                 .containsExactly(must(2, 1));
-        assertThat(twoGroupsLifting("2027-03-02T11:00").room("weights-room", 1, null).found("facility-room"))
+        assertThat(twoGroupsLifting("2027-03-02T11:00")
+                        .room("weights-room", 1, null)
+                        .found("facility-room"))
                 .isEmpty();
-        assertThat(twoGroupsLifting("2027-03-02T10:55").room("weights-room", 2, null).found("facility-room"))
+        assertThat(twoGroupsLifting("2027-03-02T10:55")
+                        .room("weights-room", 2, null)
+                        .found("facility-room"))
                 .isEmpty();
     }
 
@@ -324,9 +332,13 @@ class PlaceAndTimeRulesTest {
 
     @Test
     void lead_free_one_coach_leads_one_session_at_a_time() {
-        assertThat(twoGroupsLifting("2027-03-02T10:55").staff("lifting-coach", "*").found("lead-free"))
+        assertThat(twoGroupsLifting("2027-03-02T10:55")
+                        .staff("lifting-coach", "*")
+                        .found("lead-free"))
                 .containsExactly(must(0, 1));
-        assertThat(twoGroupsLifting("2027-03-02T11:00").staff("lifting-coach", "*").found("lead-free"))
+        assertThat(twoGroupsLifting("2027-03-02T11:00")
+                        .staff("lifting-coach", "*")
+                        .found("lead-free"))
                 .isEmpty();
     }
 
@@ -361,7 +373,9 @@ class PlaceAndTimeRulesTest {
     @Test
     void lead_free_rests_where_nobody_listed_may_lead() {
         assertThat(lifting("2027-03-02T10:00").found("lead-free")).isEmpty();
-        assertThat(lifting("2027-03-02T10:00").staff("speed-coach", "max-velocity").found("lead-free"))
+        assertThat(lifting("2027-03-02T10:00")
+                        .staff("speed-coach", "max-velocity")
+                        .found("lead-free"))
                 .isEmpty();
     }
 
@@ -372,7 +386,9 @@ class PlaceAndTimeRulesTest {
                 .containsExactly(must(0, 1));
         Squad twice = twoGroupsLifting("2027-03-02T10:30").ledBy("old-hand").staff("old-hand", "*");
         assertThat(twice.staff("young-hand", "*").found("lead-free")).isEmpty();
-        assertThat(twice.placed("technique", "2027-03-02T11:00").ledBy("old-hand").found("lead-free"))
+        assertThat(twice.placed("technique", "2027-03-02T11:00")
+                        .ledBy("old-hand")
+                        .found("lead-free"))
                 .hasSize(1);
     }
 
@@ -417,9 +433,13 @@ class PlaceAndTimeRulesTest {
     @Test
     void visits_per_day_a_fixture_takes_its_way_and_warm_up_along() {
         // Leaves at 13:20 for a kick-off at 15:00; home at 18:00.
-        assertThat(onMatchDay("2027-03-06T12:20").placed("mobility", "2027-03-06T18:30").found("visits-per-day"))
+        assertThat(onMatchDay("2027-03-06T12:20")
+                        .placed("mobility", "2027-03-06T18:30")
+                        .found("visits-per-day"))
                 .isEmpty();
-        assertThat(onMatchDay("2027-03-06T12:15").placed("mobility", "2027-03-06T18:35").found("visits-per-day"))
+        assertThat(onMatchDay("2027-03-06T12:15")
+                        .placed("mobility", "2027-03-06T18:35")
+                        .found("visits-per-day"))
                 .containsExactly(must(3, 2));
     }
 
@@ -436,9 +456,13 @@ class PlaceAndTimeRulesTest {
     /** Technique ends at 01:05 elapsed, which is 02:05 by the clock; trunk work at 02:35 is half an hour later. */
     @Test
     void visits_per_day_counts_elapsed_minutes_when_the_clocks_change() {
-        assertThat(inTheShortNight("2027-03-28T02:35").placed("mobility", "2027-03-28T10:00").found("visits-per-day"))
+        assertThat(inTheShortNight("2027-03-28T02:35")
+                        .placed("mobility", "2027-03-28T10:00")
+                        .found("visits-per-day"))
                 .isEmpty();
-        assertThat(inTheShortNight("2027-03-28T02:40").placed("mobility", "2027-03-28T10:00").found("visits-per-day"))
+        assertThat(inTheShortNight("2027-03-28T02:40")
+                        .placed("mobility", "2027-03-28T10:00")
+                        .found("visits-per-day"))
                 .containsExactly(must(3, 2));
     }
 
@@ -510,7 +534,8 @@ class PlaceAndTimeRulesTest {
         Squad squad = overnight("2027-03-03T05:00");
         assertThat(squad.level("night-rest", RuleLevel.WANT).found("night-rest"))
                 .containsExactly(want(2, 6, 8));
-        assertThat(squad.rule("night-rest", RuleLevel.WANT, 2.0, Map.of("hours", 9)).found("night-rest"))
+        assertThat(squad.rule("night-rest", RuleLevel.WANT, 2.0, Map.of("hours", 9))
+                        .found("night-rest"))
                 .containsExactly(want(6, 6, 9));
         assertThat(squad.groupNumber("night-rest", "hours", 6).found("night-rest"))
                 .isEmpty();

@@ -41,7 +41,9 @@ class PreferenceRulesTest {
                 .isEmpty();
         assertThat(lifting("2027-03-02T15:30").prefers("16:00", null).found(TIME))
                 .containsExactly(want(2, 30, 0));
-        assertThat(lifting("2027-03-02T15:30").prefers(null, null, "weights-room").found(TIME))
+        assertThat(lifting("2027-03-02T15:30")
+                        .prefers(null, null, "weights-room")
+                        .found(TIME))
                 .isEmpty();
     }
 
@@ -194,9 +196,15 @@ class PreferenceRulesTest {
     @Test
     void keep_plan_its_numbers_can_be_changed() {
         Squad given = known().published("2027-02-26T12:00");
-        assertThat(without().number(KEEP, "draftPoints", 5).closeTo(known(), null).found(KEEP))
+        assertThat(without()
+                        .number(KEEP, "draftPoints", 5)
+                        .closeTo(known(), null)
+                        .found(KEEP))
                 .containsExactly(want(5, 1, 0));
-        assertThat(without().groupNumber(KEEP, "dayPoints", 9).closeTo(given, null).found(KEEP))
+        assertThat(without()
+                        .groupNumber(KEEP, "dayPoints", 9)
+                        .closeTo(given, null)
+                        .found(KEEP))
                 .containsExactly(want(9, 1, 0));
         assertThat(without()
                         .number(KEEP, "soonHours", 12)

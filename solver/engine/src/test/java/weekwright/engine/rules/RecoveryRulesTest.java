@@ -113,9 +113,8 @@ class RecoveryRulesTest {
 
     @Test
     void pathway_gap_floor_what_was_missed_asks_nothing() {
-        Squad squad = squad().done("max-velocity", "2027-02-28T17:00")
-                .missed()
-                .placed("max-velocity", "2027-03-02T09:00");
+        Squad squad =
+                squad().done("max-velocity", "2027-02-28T17:00").missed().placed("max-velocity", "2027-03-02T09:00");
         assertThat(squad.found(FLOOR)).isEmpty();
         assertThat(squad.found(GAP)).isEmpty();
     }
@@ -192,7 +191,8 @@ class RecoveryRulesTest {
     void pathway_gap_the_earlier_sessions_hours_hold() {
         Squad short48 = squad().placed("acceleration", "2027-03-02T17:05").placed("acceleration", "2027-03-04T13:00");
         assertThat(short48.found(GAP)).containsExactly(want(1, 43, 44));
-        Squad short72 = squad().placed("repeated-sprint", "2027-03-02T17:15").placed("acceleration", "2027-03-05T13:00");
+        Squad short72 =
+                squad().placed("repeated-sprint", "2027-03-02T17:15").placed("acceleration", "2027-03-05T13:00");
         assertThat(short72.found(GAP)).containsExactly(want(1, 67, 68));
     }
 
@@ -229,7 +229,8 @@ class RecoveryRulesTest {
         Squad squad = speedAgain("2027-03-05T01:00");
         assertThat(squad.number(GAP, "hours", Map.of("max-velocity-sprint", 60)).found(GAP))
                 .containsExactly(want(1, 55, 56));
-        assertThat(squad.groupNumber(GAP, "hours", Map.of("max-velocity-sprint", 59)).found(GAP))
+        assertThat(squad.groupNumber(GAP, "hours", Map.of("max-velocity-sprint", 59))
+                        .found(GAP))
                 .isEmpty();
         assertThat(squad.groupNumber(GAP, "toleranceHours", 0).found(GAP)).containsExactly(want(5, 55, 60));
         assertThat(squad.groupRule(GAP, null, 0.5, Map.of()).found(GAP)).containsExactly(want(0.5, 55, 56));
@@ -237,8 +238,8 @@ class RecoveryRulesTest {
 
     @Test
     void pathway_gap_of_two_shared_qualities_the_longer_hours_hold_once() {
-        Squad squad = squad().placed("lower-hypertrophy", "2027-03-02T17:00")
-                .placed("lower-hypertrophy", "2027-03-05T13:00");
+        Squad squad =
+                squad().placed("lower-hypertrophy", "2027-03-02T17:00").placed("lower-hypertrophy", "2027-03-05T13:00");
         assertThat(squad.number(GAP, "hours", Map.of("knee-dominant", 48, "hip-dominant", 73))
                         .found(GAP))
                 .containsExactly(want(2, 67, 69));
@@ -246,8 +247,8 @@ class RecoveryRulesTest {
 
     @Test
     void pathway_gap_within_a_day_nothing_is_wanted() {
-        Squad squad = squad().placed("acceleration", "2027-03-02T08:00")
-                .placed("resisted-acceleration", "2027-03-02T18:00");
+        Squad squad =
+                squad().placed("acceleration", "2027-03-02T08:00").placed("resisted-acceleration", "2027-03-02T18:00");
         assertThat(squad.found(GAP)).isEmpty();
         assertThat(squad.found(FLOOR)).isEmpty();
     }
@@ -352,7 +353,8 @@ class RecoveryRulesTest {
 
     @Test
     void high_block_floor_history_counts_and_fixed_days_are_told() {
-        Squad history = squad().done("lower-hypertrophy", "2027-02-28T17:00").placed("acceleration", "2027-03-02T09:00");
+        Squad history =
+                squad().done("lower-hypertrophy", "2027-02-28T17:00").placed("acceleration", "2027-03-02T09:00");
         assertThat(history.found(BLOCK_FLOOR)).containsExactly(must(39, 40));
         Squad fixed = squad().commitment("contact", "contact-practice", "2027-03-02T17:00")
                 .commitment("speed", "acceleration", "2027-03-04T09:00");
@@ -441,7 +443,8 @@ class RecoveryRulesTest {
 
     @Test
     void high_block_gap_history_counts_and_elapsed_hours_too() {
-        Squad history = squad().done("lower-hypertrophy", "2027-02-28T17:00").placed("acceleration", "2027-03-02T13:00");
+        Squad history =
+                squad().done("lower-hypertrophy", "2027-02-28T17:00").placed("acceleration", "2027-03-02T13:00");
         assertThat(history.found(BLOCK_GAP)).containsExactly(want(1, 43, 44));
         Squad spring = squad().week("2027-03-22")
                 .days(14)

@@ -171,7 +171,8 @@ class WeekShapeRulesTest {
 
     @Test
     void free_day_optional_recovery_and_what_only_takes_time_do_not_spoil_it() {
-        Squad squad = sixDays().placed("mobility", "2027-03-07T10:00")
+        Squad squad = sixDays()
+                .placed("mobility", "2027-03-07T10:00")
                 .placed("recovery", "2027-03-07T11:00")
                 .commitment("lecture", null, "2027-03-07T14:00");
         assertThat(squad.found("free-day")).isEmpty();
@@ -180,15 +181,18 @@ class WeekShapeRulesTest {
     @Test
     void free_day_a_way_of_more_than_two_hours_spoils_it() {
         // For a kick-off on Monday at 01:00 the coach leaves on Sunday, warm-up apart.
-        assertThat(sixDays().fixture("away-tie", "2027-03-08T01:00")
+        assertThat(sixDays()
+                        .fixture("away-tie", "2027-03-08T01:00")
                         .travelling(120, 0)
                         .found("free-day"))
                 .isEmpty();
-        assertThat(sixDays().fixture("away-tie", "2027-03-08T01:00")
+        assertThat(sixDays()
+                        .fixture("away-tie", "2027-03-08T01:00")
                         .travelling(121, 0)
                         .found("free-day"))
                 .containsExactly(must(0, 1));
-        assertThat(sixDays().fixture("away-tie", "2027-03-08T01:00")
+        assertThat(sixDays()
+                        .fixture("away-tie", "2027-03-08T01:00")
                         .travelling(121, 0)
                         .number("free-day", "travelMinutes", 180)
                         .found("free-day"))
@@ -204,7 +208,10 @@ class WeekShapeRulesTest {
 
     @Test
     void free_day_each_athlete_has_one() {
-        Squad squad = sixDays().athlete("ash").commitment("club", "technique", "2027-03-07T10:00").only("ash");
+        Squad squad = sixDays()
+                .athlete("ash")
+                .commitment("club", "technique", "2027-03-07T10:00")
+                .only("ash");
         assertThat(squad.found("free-day")).containsExactly(must(0, 1));
         assertThat(squad.judged().only("free-day").heads()).isEqualTo(1);
         assertThat(squad.level("free-day", RuleLevel.WANT).found("free-day")).containsExactly(want(2.4, 0, 1));
@@ -269,8 +276,7 @@ class WeekShapeRulesTest {
 
     @Test
     void high_days_least_a_fixture_counts_for_those_who_play() {
-        Squad squad =
-                squad().highDays(1, 1, 3).athlete("ash").fixture("cup-tie", "2027-03-06T15:00");
+        Squad squad = squad().highDays(1, 1, 3).athlete("ash").fixture("cup-tie", "2027-03-06T15:00");
         assertThat(squad.found("high-days-least")).isEmpty();
         assertThat(squad.expecting("ash", 0).found("high-days-least")).containsExactly(key(0.1, 0, 1));
     }
@@ -309,8 +315,7 @@ class WeekShapeRulesTest {
 
     @Test
     void high_days_target_only_what_is_placed_is_over() {
-        Squad fixed =
-                hardPractices("2027-03-01", "2027-03-03", "2027-03-05").highDays(0, 1, 5);
+        Squad fixed = hardPractices("2027-03-01", "2027-03-03", "2027-03-05").highDays(0, 1, 5);
         assertThat(fixed.found("high-days-target")).isEmpty();
         assertThat(fixed.placed("lower-hypertrophy", "2027-03-07T10:00").found("high-days-target"))
                 .containsExactly(want(24, 4, 1));

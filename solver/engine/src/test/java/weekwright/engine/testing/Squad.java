@@ -177,9 +177,7 @@ public final class Squad {
 
     public Squad prefers(@Nullable String from, @Nullable String to, String... places) {
         goal().prefer = new Prefer(
-                List.of(places),
-                from == null ? null : ClockTime.parse(from),
-                to == null ? null : ClockTime.parse(to));
+                List.of(places), from == null ? null : ClockTime.parse(from), to == null ? null : ClockTime.parse(to));
         return this;
     }
 
@@ -365,8 +363,7 @@ public final class Squad {
     }
 
     public Squad straight(String id, @Nullable Integer metres) {
-        return change(
-                id, f -> new Facility(f.id(), f.label(), f.offers(), metres, f.room(), f.open(), f.closed()));
+        return change(id, f -> new Facility(f.id(), f.label(), f.offers(), metres, f.room(), f.open(), f.closed()));
     }
 
     /** Hours in which a place told before is open. */
@@ -461,12 +458,18 @@ public final class Squad {
     /** Tells all lists from their ends. */
     public Squad backwards() {
         backwards = true;
+        if (before != null) {
+            before.backwards();
+        }
         return this;
     }
 
     /** Tells everything under other names, the first of which come last in the alphabet. */
     public Squad underOtherNames() {
         otherNames = true;
+        if (before != null) {
+            before.underOtherNames();
+        }
         return this;
     }
 
@@ -493,7 +496,7 @@ public final class Squad {
                 ZoneId.of(zone),
                 firstDay,
                 days,
-                5,
+                60,
                 listed(crews, crew -> crew.group(name, backwards)),
                 listed(athletes, athlete -> renamed(athlete, name)),
                 listed(of(Thing.Kind.FIXTURE), thing -> thing.fixture(name)),

@@ -1,0 +1,195 @@
+package weekwright.engine.testing;
+
+import static weekwright.engine.testing.Squad.squad;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Supplier;
+import weekwright.model.scenario.Dose;
+import weekwright.model.scenario.FacilityKind;
+
+/** One small plan for each rule that is judged, which breaks it through what is placed. */
+public final class RuleExamples {
+    private static final Map<String, Supplier<Squad>> BY_RULE = new LinkedHashMap<>();
+
+    static {
+        placeAndTime();
+        recovery();
+        fixtures();
+        shape();
+        aims();
+        wishes();
+    }
+
+    private RuleExamples() {}
+
+    /** Ids of the rules that have an example. */
+    public static Set<String> rules() {
+        return java.util.Collections.unmodifiableSet(BY_RULE.keySet());
+    }
+
+    /** A fresh example of a rule. */
+    public static Squad of(String rule) {
+        Supplier<Squad> example = BY_RULE.get(rule);
+        if (example == null) {
+            throw new IllegalArgumentException("no example breaks \"" + rule + "\": give it one here");
+        }
+        return example.get();
+    }
+
+    private static void example(String rule, Supplier<Squad> example) {
+        BY_RULE.put(rule, example);
+    }
+
+    private static void placeAndTime() {
+        example(
+                "one-place-at-a-time",
+                () -> squad().placed("technique", "2027-03-02T10:00").placed("trunk-and-balance", "2027-03-02T10:20"));
+        example("inside-window", () -> squad().window("16:00", "21:00").placed("technique", "2027-03-02T15:45"));
+        example(
+                "facility-open",
+                () -> squad().open("weights-room", "15:00", "21:00").placed("heavy-lower-knee", "2027-03-02T14:30"));
+        example(
+                "facility-room",
+                () -> squad().room("weights-room", 1, null)
+                        .placed("heavy-lower-knee", "2027-03-02T18:00")
+                        .group("sprinters")
+                        .placed("heavy-lower-hip", "2027-03-02T18:30")
+                        .of("sprinters"));
+        example(
+                "facility-fits",
+                () -> squad().placed("heavy-lower-knee", "2027-03-02T18:00").at("turf-pitch"));
+        example(
+                "lead-free",
+                () -> squad().staff("speed-coach", "max-velocity")
+                        .placed("max-velocity", "2027-03-02T10:00")
+                        .group("sprinters")
+                        .placed("max-velocity", "2027-03-02T10:30")
+                        .of("sprinters"));
+        example(
+                "visits-per-day",
+                () -> squad().placed("technique", "2027-03-02T08:00")
+                        .placed("trunk-and-balance", "2027-03-02T12:00")
+                        .placed("mobility", "2027-03-02T18:00"));
+        example(
+                "night-rest",
+                () -> squad().placed("technique", "2027-03-02T22:30").placed("mobility", "2027-03-03T06:00"));
+    }
+
+    private static void recovery() {
+        example(
+                "pathway-gap-floor",
+                () -> squad().placed("max-velocity", "2027-03-02T16:55").placed("max-velocity", "2027-03-04T09:00"));
+        example(
+                "pathway-gap",
+                () -> squad().placed("max-velocity", "2027-03-02T16:55").placed("max-velocity", "2027-03-05T10:00"));
+        example(
+                "high-block-floor",
+                () -> squad().placed("lower-hypertrophy", "2027-03-02T17:00")
+                        .placed("acceleration", "2027-03-04T09:00"));
+        example(
+                "high-block-gap",
+                () -> squad().placed("lower-hypertrophy", "2027-03-02T17:00")
+                        .placed("acceleration", "2027-03-04T12:00"));
+    }
+
+    private static void fixtures() {
+        example(
+                "before-fixture",
+                () -> squad().fixture("cup-tie", "2027-03-06T10:00").placed("max-velocity", "2027-03-04T18:00"));
+        example(
+                "before-fixture-margin",
+                () -> squad().fixture("cup-tie", "2027-03-06T10:00").placed("max-velocity", "2027-03-03T16:55"));
+        example(
+                "after-fixture",
+                () -> squad().fixture("cup-tie", "2027-03-01T16:15").placed("max-velocity", "2027-03-04T09:00"));
+        example(
+                "after-fixture-margin",
+                () -> squad().fixture("cup-tie", "2027-03-01T16:15").placed("max-velocity", "2027-03-04T12:00"));
+        example(
+                "primer-end",
+                () -> squad().fixture("cup-tie", "2027-03-06T15:00").placed("primer", "2027-03-06T12:00"));
+        example(
+                "day-before-light",
+                () -> squad().fixture("cup-tie", "2027-03-06T15:00").placed("small-sided-games", "2027-03-05T10:00"));
+        example(
+                "load-falls-to-fixture",
+                () -> squad().fixture("cup-tie", "2027-03-06T15:00")
+                        .placed("technique", "2027-03-03T10:00")
+                        .placed("tempo-run", "2027-03-04T10:00"));
+        example(
+                "free-day-place",
+                () -> squad().fixture("cup-tie", "2027-03-01T15:00").placed("technique", "2027-03-03T10:00"));
+    }
+
+    private static void shape() {
+        example("four-high-days", () -> highDays("2027-03-01", "2027-03-02", "2027-03-03", "2027-03-04"));
+        example("three-high-days", () -> highDays("2027-03-02", "2027-03-03", "2027-03-04"));
+        example("free-day", RuleExamples::noFreeDay);
+        example("high-days-most", () -> highDays("2027-03-02", "2027-03-05").highDays(0, 1, 1));
+        example("high-days-least", () -> squad().highDays(1, 1, 2));
+        example("high-days-target", () -> highDays("2027-03-02").highDays(1, 2, 3));
+        example("no-middle-day", () -> squad().placed("small-sided-games", "2027-03-02T10:00"));
+        example(
+                "freshest-first",
+                () -> squad().placed("heavy-lower-knee", "2027-03-02T10:00")
+                        .placed("acceleration", "2027-03-02T14:00"));
+    }
+
+    private static void aims() {
+        example(
+                "aim-most",
+                () -> squad().aim("technique", 0, 1, 1)
+                        .placed("technique", "2027-03-02T10:00")
+                        .placed("technique", "2027-03-04T10:00"));
+        example("aim-least", () -> squad().aim("technique", 1, 1, 1));
+        example("aim-target", () -> squad().aim("technique", 0, 1, 1));
+        example(
+                "dose-kept",
+                () -> squad().aim("technique", 0, 1, 1)
+                        .doses(Dose.FULL, Dose.MICRO)
+                        .placed("technique", "2027-03-02T10:00")
+                        .dose(Dose.MICRO));
+    }
+
+    private static void wishes() {
+        example(
+                "speed-exposure",
+                () -> squad().aim("max-velocity", 0, 1, 1)
+                        .done("max-velocity", "2027-02-21T10:00")
+                        .placed("max-velocity", "2027-03-03T10:00"));
+        example(
+                "preferred-time",
+                () -> squad().aim("technique", 0, 1, 1)
+                        .prefers("16:00", "19:00")
+                        .placed("technique", "2027-03-02T10:00"));
+        example(
+                "preferred-facility",
+                () -> squad().facility("sports-hall", FacilityKind.HALL)
+                        .aim("acceleration", 0, 1, 1)
+                        .prefers(null, null, "sports-hall")
+                        .placed("acceleration", "2027-03-02T10:00"));
+        example("keep-plan", () -> techniqueAt("2027-03-03T10:00").closeTo(techniqueAt("2027-03-02T10:00"), null));
+    }
+
+    private static Squad highDays(String... dates) {
+        Squad squad = squad();
+        for (String date : dates) {
+            squad.placed("lower-hypertrophy", date + "T10:00");
+        }
+        return squad;
+    }
+
+    private static Squad noFreeDay() {
+        Squad squad = squad();
+        for (int day = 1; day <= 7; day++) {
+            squad.placed("technique", "2027-03-0" + day + "T10:00");
+        }
+        return squad;
+    }
+
+    private static Squad techniqueAt(String start) {
+        return squad().aim("technique", 0, 1, 1).placed("technique", start);
+    }
+}
