@@ -27,7 +27,6 @@ final class Blocks {
         for (int step = Math.max(1, -view.day()); step <= REACH; step++) {
             int day = view.day() + step;
             Breach breach = view.breach().days(view.day(), day);
-            boolean fixed = true;
             for (int cohort : view.cohorts()) {
                 DayState earlier = view.day(cohort, view.day());
                 DayState later = view.day(cohort, day);
@@ -38,11 +37,10 @@ final class Blocks {
                 int gap = later.blockStart - earlier.blockEnd;
                 int asked = limit.of(earlier, later, day);
                 if (gap < asked) {
-                    breach.add(cohort, view.heads(cohort), hours.cost(asked - gap), gap, asked);
-                    fixed &= !earlier.blockPlaced && !later.blockPlaced;
+                    boolean fixed = !earlier.blockPlaced && !later.blockPlaced;
+                    breach.add(cohort, view.heads(cohort), hours.cost(asked - gap), gap, asked, fixed);
                 }
             }
-            PlaceAndTimeRules.tellIf(fixed, breach);
             rule.report(sink, view, breach);
         }
     }

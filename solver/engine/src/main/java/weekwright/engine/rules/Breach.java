@@ -51,6 +51,25 @@ public final class Breach {
         addAmount(itsHeads, cost, itsMeasured, itsLimit);
     }
 
+    /**
+     * Adds a cohort for whom the rule is broken. Where all that it comes from is fixed for one cohort and not for another,
+     * the breach is about the other; where it is for all of them, it is told at no cost.
+     *
+     * @param cost units of cost a head
+     * @param fixed whether all that it comes from is fixed
+     */
+    void add(int cohort, int itsHeads, int cost, int itsMeasured, int itsLimit, boolean fixed) {
+        if (fixed && found && !told) {
+            return;
+        }
+        if (!fixed && told) {
+            int form = detail;
+            none().detail(form);
+        }
+        told = fixed;
+        add(cohort, itsHeads, cost, itsMeasured, itsLimit);
+    }
+
     /** Adds a breach that concerns a session or a week as such, and no cohort more than another. */
     void addAmount(int itsHeads, int cost, int itsMeasured, int itsLimit) {
         heads += itsHeads;

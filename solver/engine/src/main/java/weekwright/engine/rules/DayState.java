@@ -200,13 +200,13 @@ public final class DayState {
         fixture |= thing.playedBy(cohort);
         boolean measured = thing.appearances != null && thing.appearances.nearBest(cohort);
         exposed |= measured || (!family.fixture && (family.high & SPRINTING) != 0);
-        if (thing.occupiedStart < firstStart) {
+        if (thing.occupiedStart <= firstStart) {
+            firstPlaced = thing.placed() || (firstPlaced && thing.occupiedStart == firstStart);
             firstStart = thing.occupiedStart;
-            firstPlaced = thing.placed();
         }
-        if (thing.occupiedEnd > lastEnd) {
+        if (thing.occupiedEnd >= lastEnd) {
+            lastPlaced = thing.placed() || (lastPlaced && thing.occupiedEnd == lastEnd);
             lastEnd = thing.occupiedEnd;
-            lastPlaced = thing.placed();
         }
     }
 

@@ -222,10 +222,9 @@ final class FixtureRules {
                 int earlier = view.day(cohort, day).load;
                 int later = view.day(cohort, day + 1).load;
                 if (fixture.playedBy(cohort) && later > earlier) {
-                    add(view, breach, cohort, later, earlier);
+                    add(view, breach, cohort, later, earlier, day, day + 1);
                 }
             }
-            tellUnlessPlaced(view, breach, day, day + 1);
             report(sink, view, breach);
         }
 
@@ -239,23 +238,15 @@ final class FixtureRules {
                 int limit = view.day(cohort, third).load * thirds / 3;
                 int load = view.day(cohort, fixture.day - 1).load;
                 if (fixture.playedBy(cohort) && load > limit) {
-                    add(view, breach, cohort, load, limit);
+                    add(view, breach, cohort, load, limit, third, fixture.day - 1);
                 }
             }
-            tellUnlessPlaced(view, breach, third, fixture.day - 1);
             report(sink, view, breach);
         }
 
-        private void add(GroupView view, Breach breach, int cohort, int measured, int limit) {
-            breach.add(cohort, view.heads(cohort), pointsPerBreach(), measured, limit);
-        }
-
-        private static void tellUnlessPlaced(GroupView view, Breach breach, int day, int other) {
-            boolean placed = false;
-            for (int cohort : view.cohorts()) {
-                placed |= view.day(cohort, day).placed || view.day(cohort, other).placed;
-            }
-            PlaceAndTimeRules.tellIf(!placed, breach);
+        private void add(GroupView view, Breach breach, int cohort, int measured, int limit, int day, int other) {
+            boolean fixed = !view.day(cohort, day).placed && !view.day(cohort, other).placed;
+            breach.add(cohort, view.heads(cohort), pointsPerBreach(), measured, limit, fixed);
         }
 
         private static boolean inPlan(GroupView view, int first, int last) {
@@ -281,17 +272,15 @@ final class FixtureRules {
                 return;
             }
             Breach breach = view.breach().days(first, second);
-            boolean placed = false;
             for (int cohort : view.cohorts()) {
                 DayState after = view.day(cohort, first);
                 DayState next = view.day(cohort, second);
                 if (fixture.playedBy(cohort) && next.busy) {
                     int cost = after.busy ? elsewhere : onFirst;
-                    breach.add(cohort, view.heads(cohort), cost, after.busy ? 2 : 1, 0);
-                    placed |= next.placedBusy || (after.busy && after.placedBusy);
+                    boolean fixed = !next.placedBusy && !(after.busy && after.placedBusy);
+                    breach.add(cohort, view.heads(cohort), cost, after.busy ? 2 : 1, 0, fixed);
                 }
             }
-            PlaceAndTimeRules.tellIf(!placed, breach);
             report(sink, view, breach);
         }
 

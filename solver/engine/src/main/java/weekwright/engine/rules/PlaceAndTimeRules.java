@@ -145,15 +145,13 @@ final class PlaceAndTimeRules {
         @Override
         void judge(GroupView view, Sink sink) {
             Breach breach = view.breach().days(view.day(), view.day());
-            boolean fixed = true;
             for (int cohort : view.cohorts()) {
                 int visits = view.day(cohort, view.day()).visits;
                 if (visits > most) {
-                    breach.add(cohort, view.heads(cohort), pointsPerBreach(), visits, most);
-                    fixed &= view.fixedDay(cohort, view.day()).visits > most;
+                    boolean fixed = view.fixedDay(cohort, view.day()).visits > most;
+                    breach.add(cohort, view.heads(cohort), pointsPerBreach(), visits, most, fixed);
                 }
             }
-            tellIf(fixed, breach);
             report(sink, view, breach);
         }
     }
@@ -172,26 +170,17 @@ final class PlaceAndTimeRules {
         void judge(GroupView view, Sink sink) {
             int day = view.day();
             Breach breach = view.breach().days(day, day + 1);
-            boolean fixed = true;
             for (int cohort : view.cohorts()) {
                 DayState evening = view.day(cohort, day);
                 DayState morning = view.day(cohort, day + 1);
                 boolean both = evening.visits > 0 && morning.visits > 0;
                 int rest = both ? morning.firstStart - evening.lastEnd : least;
                 if (rest < least) {
-                    breach.add(cohort, view.heads(cohort), hours.cost(least - rest), rest, least);
-                    fixed &= !evening.lastPlaced && !morning.firstPlaced;
+                    boolean fixed = !evening.lastPlaced && !morning.firstPlaced;
+                    breach.add(cohort, view.heads(cohort), hours.cost(least - rest), rest, least, fixed);
                 }
             }
-            tellIf(fixed, breach);
             report(sink, view, breach);
-        }
-    }
-
-    /** Tells a breach at no cost where all that it comes from is fixed. */
-    static void tellIf(boolean fixed, Breach breach) {
-        if (fixed) {
-            breach.told();
         }
     }
 

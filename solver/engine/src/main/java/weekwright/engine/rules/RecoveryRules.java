@@ -173,14 +173,12 @@ final class RecoveryRules {
                 return;
             }
             Breach breach = view.breach().days(first, last);
-            boolean fixed = true;
             for (int cohort : view.cohorts()) {
                 if (allHigh(view, cohort, first, last)) {
-                    breach.add(cohort, view.heads(cohort), pointsPerBreach(), running, running - 1);
-                    fixed &= allHighFixed(view, cohort, first, last);
+                    boolean fixed = allHighFixed(view, cohort, first, last);
+                    breach.add(cohort, view.heads(cohort), pointsPerBreach(), running, running - 1, fixed);
                 }
             }
-            PlaceAndTimeRules.tellIf(fixed, breach);
             report(sink, view, breach);
         }
 
@@ -218,7 +216,6 @@ final class RecoveryRules {
                 return;
             }
             Breach breach = view.breach().days(first, first + 6);
-            boolean fixed = true;
             for (int cohort : view.cohorts()) {
                 int free = 0;
                 int couldBe = 0;
@@ -227,11 +224,9 @@ final class RecoveryRules {
                     couldBe += view.fixedDay(cohort, day).busy ? 0 : 1;
                 }
                 if (free < least) {
-                    breach.add(cohort, view.heads(cohort), pointsPerBreach(), free, least);
-                    fixed &= couldBe < least;
+                    breach.add(cohort, view.heads(cohort), pointsPerBreach(), free, least, couldBe < least);
                 }
             }
-            PlaceAndTimeRules.tellIf(fixed, breach);
             report(sink, view, breach);
         }
     }

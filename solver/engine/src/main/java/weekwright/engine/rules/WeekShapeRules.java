@@ -28,15 +28,13 @@ final class WeekShapeRules {
             }
             int cost = (int) Math.round(pointsPerBreach() * (view.group().keepsDaysApart() ? dearer : 1));
             Breach breach = view.breach().days(day, day);
-            boolean placed = false;
             for (int cohort : view.cohorts()) {
                 DayState state = view.day(cohort, day);
                 if (state.middle()) {
-                    breach.add(cohort, view.heads(cohort), cost, demandTenths(state), Demands.LOW_TO / 100);
-                    placed |= state.placed;
+                    breach.add(
+                            cohort, view.heads(cohort), cost, demandTenths(state), Demands.LOW_TO / 100, !state.placed);
                 }
             }
-            PlaceAndTimeRules.tellIf(!placed, breach);
             report(sink, view, breach);
         }
 
