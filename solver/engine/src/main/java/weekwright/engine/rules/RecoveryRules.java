@@ -1,5 +1,6 @@
 package weekwright.engine.rules;
 
+import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.FamilyInfo;
 import weekwright.engine.problem.GroupInfo;
 import weekwright.model.rulebook.RuleSettings;
@@ -25,13 +26,10 @@ final class RecoveryRules {
 
         @Override
         void judge(PairView view, Sink sink) {
-            int shared = sharedHigh(view);
-            if (shared == 0) {
-                return;
-            }
             FamilyInfo family = view.first().family;
             boolean sameDay = view.first().day == view.second().day;
-            if (family == null || (sameDay && family != view.second().family)) {
+            int shared = sharedHigh(view);
+            if (family == null || (sameDay ? !onceADay(family, view.second().family) : shared == 0)) {
                 return;
             }
             int limit = limit(view, family, shared);
@@ -40,6 +38,11 @@ final class RecoveryRules {
                 view.addCommon(breach, hours.cost(Math.max(0, limit - view.gap())), view.gap(), limit);
                 report(sink, view, breach);
             }
+        }
+
+        /** Recovery may be had again, and practices are the coach's own. */
+        private static boolean onceADay(FamilyInfo family, @Nullable FamilyInfo again) {
+            return family == again && !family.fixture && !family.recovery && !family.practice;
         }
 
         private int limit(PairView view, FamilyInfo family, int shared) {

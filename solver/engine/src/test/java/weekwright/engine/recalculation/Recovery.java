@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import weekwright.model.catalogue.Family;
 import weekwright.model.catalogue.Hours;
+import weekwright.model.catalogue.Role;
 import weekwright.model.scenario.GroupKind;
 import weekwright.model.scenario.Pathway;
 
@@ -25,14 +26,21 @@ final class Recovery extends Judge {
             for (int i = 0; i < sessions.size(); i++) {
                 for (Thing later : sessions.subList(i + 1, sessions.size())) {
                     Thing earlier = sessions.get(i);
-                    if (isOurs(earlier, later) && !sharedHigh(earlier, later).isEmpty()) {
+                    if (isOurs(earlier, later)) {
                         pathwayGapFloor(earlier, later);
+                    }
+                    if (isOurs(earlier, later) && !sharedHigh(earlier, later).isEmpty()) {
                         pathwayGap(earlier, later);
                     }
                 }
             }
             judgeBlocks(person);
         }
+    }
+
+    /** Recovery may be had again, and practices are the coach's own affair. */
+    private static boolean onceADay(Family family) {
+        return family.role() != Role.RECOVERY && family.role() != Role.PRACTICE;
     }
 
     /** The same quality at high intensity comes again only after its hours, and never the same family twice a day. */
@@ -45,7 +53,7 @@ final class Recovery extends Judge {
                         .reduce(Fraction.ZERO, Fraction::max);
         Fraction hoursShort = limit.minus(earlier.hoursTo(later));
         boolean broken = sameDay(earlier, later)
-                ? earlier.trains().id().equals(later.trains().id())
+                ? earlier.trains().id().equals(later.trains().id()) && onceADay(earlier.trains())
                 : hoursShort.positive();
         if (broken) {
             mustHours("pathway-gap-floor", names(earlier.key(), later.key()), group, hoursShort, share(group));
