@@ -38,9 +38,10 @@ final class Interrupts {
             Class<?> handler = Class.forName("sun.misc.SignalHandler");
             Object mine = Proxy.newProxyInstance(
                     handler.getClassLoader(), new Class<?>[] {handler}, (proxy, method, arguments) -> {
-                        if (method.getName().equals("handle")) {
-                            interrupt();
+                        if (method.getDeclaringClass() == Object.class) {
+                            return method.invoke(this, arguments);
                         }
+                        interrupt();
                         return null;
                     });
             Object interrupt = signal.getConstructor(String.class).newInstance("INT");

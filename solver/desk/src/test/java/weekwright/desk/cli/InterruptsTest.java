@@ -33,7 +33,7 @@ class InterruptsTest {
         // Where the tests were started with interrupts ignored, they stay ignored.
         Object before = signal.getMethod("handle", signal, handler)
                 .invoke(null, keyboard, handler.getField("SIG_DFL").get(null));
-        boolean ignored = before.equals(handler.getField("SIG_IGN").get(null));
+        boolean ignored = before == handler.getField("SIG_IGN").get(null);
         interrupts.listen();
         signal.getMethod("raise", signal).invoke(null, keyboard);
 
