@@ -25,7 +25,7 @@ import weekwright.scenarios.SquadGenerator;
  */
 public final class FirstFigures {
     private static final int SEEDS = 5;
-    private static final double SECONDS = 5;
+    private static final double SECONDS = 3;
 
     private FirstFigures() {}
 

@@ -49,11 +49,16 @@ final class Standings {
                 plan.leftOut().stream().map(this::line).toList(),
                 findings(RuleLevel.TOLD).map(Standings::line).toList(),
                 plan.softened().stream().map(Names::rule).toList(),
-                kept(kept));
+                plan.solver() == null ? titles(kept) : countedByTheme(kept));
     }
 
-    /** How many of the rules of each theme are kept: what is not kept is named among the breaches. */
-    private static List<String> kept(List<String> kept) {
+    /** Of a plan written by hand, every rule that it keeps by its title. */
+    private static List<String> titles(List<String> kept) {
+        return kept.stream().map(id -> Rulebook.builtIn().rule(id).title()).toList();
+    }
+
+    /** Of a plan that was searched for, how many of each theme: what is not kept is named among the breaches. */
+    private static List<String> countedByTheme(List<String> kept) {
         if (kept.isEmpty()) {
             return List.of();
         }
