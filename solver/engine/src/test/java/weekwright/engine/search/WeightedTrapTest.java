@@ -26,7 +26,7 @@ class WeightedTrapTest {
               "firstDay": "2027-03-01", "days": 2, "gridMinutes": 30,
               "groups": [ { "id": "g", "label": "Squad", "kind": "field", "phase": "in-season", "level": "trained", "headcount": 10,
                 "windows": [ { "days": ["MON"], "from": "21:30", "to": "22:30" }, { "days": ["TUE"], "from": "05:30", "to": "06:30" } ],
-                "aims": [ { "family": "trunk-and-balance", "minutes": 25, "priority": "key", "doses": ["full"],
+                "aims": [ { "family": "mobility", "minutes": 30, "priority": "key", "doses": ["full"],
                             "perWeek": { "least": 14, "target": 14, "most": 14 } } ] } ] }
             """;
 
