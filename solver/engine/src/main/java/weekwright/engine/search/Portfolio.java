@@ -37,6 +37,8 @@ public final class Portfolio {
         @Nullable
         Stimulus[] start =
                 best(List.of(construction.build(), Construction.standing(problem), Construction.held(problem)));
+        Incumbent first = new Incumbent(Judge.of(problem, start));
+        watch.better(first.cost(), first.placed(), 0);
         long share = budget.moves() == 0 ? Long.MAX_VALUE : Math.max(1, budget.moves() / MEMBERS);
         List<Callable<Found>> members = new ArrayList<>();
         for (int member = 0; member < MEMBERS; member++) {
