@@ -116,9 +116,12 @@ class AimRulesTest {
     void aim_least_commitments_of_other_groups_or_for_some_only_do_not_count() {
         Squad other = squad().aim("team-practice", 1, 1, 3).practice("b-team", "2027-03-01T18:00");
         assertThat(other.of("reserves").group("reserves").found("aim-least")).containsExactly(key(1, 0, 1));
-        Squad some =
-                squad().aim("team-practice", 1, 1, 3).whom(Share.NOT_PLAYED).practice("monday", "2027-03-01T18:00");
+        Squad some = squad().aim("team-practice", 0, 1, 3)
+                .aim("team-practice", 1, 1, 3)
+                .whom(Share.NOT_PLAYED)
+                .practice("monday", "2027-03-01T18:00");
         assertThat(some.found("aim-least")).containsExactly(key(1, 0, 1));
+        assertThat(some.found("aim-target")).isEmpty();
     }
 
     /** 2 x 4/7 is rounded down to 1. */

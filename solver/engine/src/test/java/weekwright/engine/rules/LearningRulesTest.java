@@ -60,6 +60,9 @@ class LearningRulesTest {
     void freshest_first_each_pair_of_a_day_counts() {
         Squad squad = day("tempo-run", "heavy-lower-knee").placed("acceleration", "2027-03-02T18:00");
         assertThat(squad.found(FRESHEST)).containsExactlyInAnyOrder(want(8, 6, 4), want(8, 6, 1), want(8, 4, 1));
+        Squad sameStart =
+                squad().placed("heavy-lower-knee", "2027-03-02T10:00").placed("acceleration", "2027-03-02T10:00");
+        assertThat(sameStart.found(FRESHEST)).isEmpty();
         Squad nextDay =
                 squad().placed("heavy-lower-knee", "2027-03-02T22:00").placed("acceleration", "2027-03-03T00:05");
         assertThat(nextDay.found(FRESHEST)).isEmpty();

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.scenario.Aim;
 import weekwright.model.scenario.Away;
@@ -44,10 +43,9 @@ final class Crew {
             this.perWeek = perWeek;
         }
 
-        Aim aim(UnaryOperator<String> name) {
-            Prefer preferred = prefer == null
-                    ? null
-                    : new Prefer(prefer.facilities().stream().map(name).toList(), prefer.from(), prefer.to());
+        Aim aim(Naming naming) {
+            Prefer preferred =
+                    prefer == null ? null : new Prefer(naming.ids(prefer.facilities()), prefer.from(), prefer.to());
             return new Aim(
                     family,
                     whom,
@@ -82,10 +80,10 @@ final class Crew {
         this.id = id;
     }
 
-    Group group(UnaryOperator<String> name, boolean backwards) {
+    Group group(Naming naming) {
         return new Group(
-                name.apply(id),
-                Squad.label(id),
+                naming.id(id),
+                Naming.label(id),
                 kind,
                 phase,
                 level,
@@ -94,7 +92,7 @@ final class Crew {
                 windows,
                 away,
                 highDays,
-                Squad.inOrder(goals.stream().map(goal -> goal.aim(name)).toList(), backwards),
+                naming.listed(goals, goal -> goal.aim(naming)),
                 rules,
                 List.of());
     }

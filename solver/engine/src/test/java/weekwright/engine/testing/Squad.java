@@ -3,25 +3,17 @@ package weekwright.engine.testing;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.Engine;
-import weekwright.engine.explain.Explanation;
-import weekwright.engine.problem.Problem;
-import weekwright.engine.problem.ProblemBuilder;
-import weekwright.engine.problem.Session;
-import weekwright.engine.problem.Stimulus;
 import weekwright.model.catalogue.Catalogue;
 import weekwright.model.catalogue.FamilyPatch;
 import weekwright.model.plan.LeftOut;
 import weekwright.model.plan.Pin;
-import weekwright.model.plan.Placement;
 import weekwright.model.plan.Plan;
 import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.scenario.Appearance;
@@ -200,7 +192,7 @@ public final class Squad {
     public Squad athlete(String id, String... groups) {
         athletes.add(new Athlete(
                 id,
-                label(id),
+                Naming.label(id),
                 groups.length == 0 ? List.of(ID) : List.of(groups),
                 null,
                 null,
@@ -344,7 +336,7 @@ public final class Squad {
 
     /** A place with a straight of so many metres and room for so many, either of them null where nothing is known. */
     public Squad facility(String id, @Nullable Integer straight, @Nullable Room room, FacilityKind... offers) {
-        facilities.add(new Facility(id, label(id), List.of(offers), straight, room, List.of(), List.of()));
+        facilities.add(new Facility(id, Naming.label(id), List.of(offers), straight, room, List.of(), List.of()));
         return this;
     }
 
@@ -400,7 +392,7 @@ public final class Squad {
 
     /** Somebody who may lead some families, or all by {@code *}, one session at once. */
     public Squad staff(String id, String... leads) {
-        return staff(new StaffMember(id, label(id), List.of(leads), 1, List.of(), List.of()));
+        return staff(new StaffMember(id, Naming.label(id), List.of(leads), 1, List.of(), List.of()));
     }
 
     public Squad staff(StaffMember member) {
@@ -488,7 +480,7 @@ public final class Squad {
 
     /** The scenario document. */
     public Scenario scenario() {
-        UnaryOperator<String> name = otherNames ? Squad::otherName : UnaryOperator.identity();
+        Naming naming = new Naming(backwards, otherNames);
         return new Scenario(
                 Scenario.VERSION,
                 "sketch",
@@ -497,17 +489,14 @@ public final class Squad {
                 firstDay,
                 days,
                 60,
-                listed(crews, crew -> crew.group(name, backwards)),
-                listed(athletes, athlete -> renamed(athlete, name)),
-                listed(of(Thing.Kind.FIXTURE), thing -> thing.fixture(name)),
-                listed(of(Thing.Kind.COMMITMENT), thing -> thing.commitment(name)),
-                listed(facilities, place -> renamed(place, name)),
-                listed(
-                        transfers,
-                        transfer -> new Transfer(
-                                transfer.between().stream().map(name).toList(), transfer.minutes())),
-                listed(staff, member -> renamed(member, name)),
-                listed(of(Thing.Kind.DONE), thing -> thing.entry(name)),
+                naming.listed(crews, crew -> crew.group(naming)),
+                naming.listed(athletes, naming::athlete),
+                naming.listed(of(Thing.Kind.FIXTURE), thing -> thing.fixture(naming)),
+                naming.listed(of(Thing.Kind.COMMITMENT), thing -> thing.commitment(naming)),
+                naming.listed(facilities, naming::facility),
+                naming.listed(transfers, way -> new Transfer(naming.ids(way.between()), way.minutes())),
+                naming.listed(staff, naming::staff),
+                naming.listed(of(Thing.Kind.DONE), thing -> thing.entry(naming)),
                 catalogue,
                 rules,
                 List.of());
@@ -515,14 +504,14 @@ public final class Squad {
 
     /** The plan document. */
     public Plan plan() {
-        UnaryOperator<String> name = otherNames ? Squad::otherName : UnaryOperator.identity();
+        Naming naming = new Naming(backwards, otherNames);
         return new Plan(
                 Scenario.VERSION,
                 "sketch",
                 null,
                 published == null ? null : Moment.parse(published),
                 null,
-                listed(of(Thing.Kind.PLACED), thing -> thing.placement(name)),
+                naming.listed(of(Thing.Kind.PLACED), thing -> thing.placement(naming)),
                 heldOut,
                 List.of(),
                 null,
@@ -531,42 +520,16 @@ public final class Squad {
 
     /** How the plan stands. */
     public Verdict judged() {
-        if (before == null) {
-            return new Verdict(Engine.judge(scenario(), plan()));
-        }
-        Problem problem = ProblemBuilder.close(scenario(), before.plan(), now == null ? null : Moment.parse(now));
-        return new Verdict(new Explanation(problem, standing(problem)).judged(null, null));
+        return new Verdict(
+                before == null
+                        ? Engine.judge(scenario(), plan())
+                        : StayingClose.judged(
+                                scenario(), plan(), before.plan(), now == null ? null : Moment.parse(now)));
     }
 
     /** The figures of what is found of one rule. */
     public List<Amount> found(String rule) {
         return judged().amounts(rule);
-    }
-
-    /** Where the sessions lie among the options of staying close; each family has one session a week. */
-    private @Nullable Stimulus[] standing(Problem problem) {
-        @Nullable Stimulus[] at = new @Nullable Stimulus[problem.sessions.size()];
-        for (Placement placement : plan().placements()) {
-            for (Session session : problem.sessions) {
-                for (Stimulus option : session.options) {
-                    if (isAt(problem, session, option, placement)) {
-                        at[session.index] = option;
-                    }
-                }
-            }
-        }
-        return at;
-    }
-
-    private static boolean isAt(Problem problem, Session session, Stimulus option, Placement placement) {
-        String facility = option.facility < 0
-                ? null
-                : problem.facilities.get(option.facility).facility.id();
-        return session.family.family.id().equals(placement.family())
-                && session.group.group.id().equals(placement.group())
-                && option.start == problem.calendar.minute(placement.start())
-                && option.dose == placement.dose()
-                && java.util.Objects.equals(facility, placement.facility());
     }
 
     private Squad thing(Thing thing) {
@@ -594,64 +557,6 @@ public final class Squad {
     private Squad change(String facility, UnaryOperator<Facility> change) {
         facilities.replaceAll(place -> place.id().equals(facility) ? change.apply(place) : place);
         return this;
-    }
-
-    private <A, B> List<B> listed(List<A> all, java.util.function.Function<A, B> made) {
-        return inOrder(all.stream().map(made).toList(), backwards);
-    }
-
-    static <T> List<T> inOrder(List<T> all, boolean backwards) {
-        List<T> copy = new ArrayList<>(all);
-        if (backwards) {
-            Collections.reverse(copy);
-        }
-        return copy;
-    }
-
-    /** The words of an id, the first with a capital. */
-    static String label(String id) {
-        return id.substring(0, 1).toUpperCase(Locale.ROOT) + id.substring(1).replace('-', ' ');
-    }
-
-    /** Letters from the other end of the alphabet, so that what came first comes last. */
-    private static String otherName(String id) {
-        StringBuilder other = new StringBuilder();
-        id.chars().forEach(c -> other.append(c >= 'a' && c <= 'z' ? (char) ('a' + 'z' - c) : (char) c));
-        return other.toString();
-    }
-
-    private static Athlete renamed(Athlete athlete, UnaryOperator<String> name) {
-        return new Athlete(
-                name.apply(athlete.id()),
-                athlete.name(),
-                athlete.groups().stream().map(name).toList(),
-                null,
-                null,
-                List.of(),
-                List.of(),
-                List.of(),
-                athlete.restrictions());
-    }
-
-    private static Facility renamed(Facility place, UnaryOperator<String> name) {
-        return new Facility(
-                name.apply(place.id()),
-                place.label(),
-                place.offers(),
-                place.straightMetres(),
-                place.room(),
-                place.open(),
-                place.closed());
-    }
-
-    private static StaffMember renamed(StaffMember member, UnaryOperator<String> name) {
-        return new StaffMember(
-                name.apply(member.id()),
-                member.name(),
-                member.leads(),
-                member.atOnce(),
-                member.windows(),
-                member.away());
     }
 
     /** Hours on some weekdays, or on all. */

@@ -2,7 +2,6 @@ package weekwright.engine.testing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.plan.Pin;
 import weekwright.model.plan.Placement;
@@ -66,25 +65,25 @@ final class Thing {
         groups = List.of(group);
     }
 
-    Placement placement(UnaryOperator<String> name) {
+    Placement placement(Naming naming) {
         return new Placement(
                 null,
-                name.apply(groups.get(0)),
+                naming.id(groups.get(0)),
                 given(family),
                 start,
                 minutes,
-                facility == null ? null : name.apply(facility),
-                lead == null ? null : name.apply(lead),
+                facility == null ? null : naming.id(facility),
+                lead == null ? null : naming.id(lead),
                 dose,
                 null,
                 pin.isNone() ? null : pin);
     }
 
-    Fixture fixture(UnaryOperator<String> name) {
+    Fixture fixture(Naming naming) {
         return new Fixture(
-                name.apply(id),
-                Squad.label(id),
-                named(groups, name),
+                naming.id(id),
+                Naming.label(id),
+                naming.ids(groups),
                 given(family),
                 start,
                 given(minutes),
@@ -92,30 +91,30 @@ final class Thing {
                 weight,
                 travel,
                 null,
-                appearances(expected, name),
-                appearances(played, name));
+                appearances(expected, naming),
+                appearances(played, naming));
     }
 
-    Commitment commitment(UnaryOperator<String> name) {
+    Commitment commitment(Naming naming) {
         return new Commitment(
-                name.apply(id),
-                Squad.label(id),
-                athletes.isEmpty() ? named(groups, name) : List.of(),
-                named(athletes, name),
+                naming.id(id),
+                Naming.label(id),
+                athletes.isEmpty() ? naming.ids(groups) : List.of(),
+                naming.ids(athletes),
                 family,
                 start,
                 given(minutes),
-                facility == null ? null : name.apply(facility),
+                facility == null ? null : naming.id(facility),
                 effort,
                 null);
     }
 
-    LogEntry entry(UnaryOperator<String> name) {
+    LogEntry entry(Naming naming) {
         return new LogEntry(
                 null,
                 null,
                 null,
-                name.apply(groups.get(0)),
+                naming.id(groups.get(0)),
                 given(family),
                 start,
                 given(minutes),
@@ -123,23 +122,19 @@ final class Thing {
                 null,
                 rpe,
                 done,
-                named(athletes, name),
-                people.stream().map(person -> person(person, name)).toList(),
+                naming.ids(athletes),
+                people.stream().map(person -> person(person, naming)).toList(),
                 null);
     }
 
-    private static PersonEntry person(PersonEntry person, UnaryOperator<String> name) {
+    private static PersonEntry person(PersonEntry person, Naming naming) {
         return new PersonEntry(
-                name.apply(person.athlete()), null, person.minutes(), List.of(), person.topSpeedShare(), null, null);
+                naming.id(person.athlete()), null, person.minutes(), List.of(), person.topSpeedShare(), null, null);
     }
 
-    private static List<String> named(List<String> ids, UnaryOperator<String> name) {
-        return ids.stream().map(name).toList();
-    }
-
-    private static List<Appearance> appearances(List<Appearance> all, UnaryOperator<String> name) {
+    private static List<Appearance> appearances(List<Appearance> all, Naming naming) {
         return all.stream()
-                .map(one -> new Appearance(name.apply(one.athlete()), one.minutes()))
+                .map(one -> new Appearance(naming.id(one.athlete()), one.minutes()))
                 .toList();
     }
 
