@@ -6,6 +6,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.OptionalInt;
 import weekwright.model.catalogue.Family;
 import weekwright.model.document.Node.Kind;
 import weekwright.model.plan.Log;
@@ -79,6 +80,18 @@ public final class Documents {
         new PlanChecks(scenario, faults).log(document, moments);
         faults.throwIfAny();
         return RecordReader.read(document, schema, Log.class);
+    }
+
+    /** The form that a document says it has; nothing where it says none or cannot be read. */
+    public static OptionalInt form(byte[] utf8) {
+        try {
+            Source source = Source.of("", utf8);
+            return TokenWalk.read(source, new Faults(source))
+                    .field("weekwright")
+                    .whole();
+        } catch (DocumentException e) {
+            return OptionalInt.empty();
+        }
     }
 
     /**
