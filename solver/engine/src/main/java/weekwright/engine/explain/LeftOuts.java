@@ -72,7 +72,7 @@ final class LeftOuts {
         boolean least = owed && priority != Priority.SPARE;
         RuleLevel level = !least ? RuleLevel.WANT : priority == Priority.KEY ? RuleLevel.KEY : RuleLevel.MAIN;
         Survey survey = survey(session);
-        Pin pin = session.pin.isNone() ? null : session.pin;
+        Pin pin = session.pin.isNone() ? null : outAndDays(session.pin);
         return new LeftOut(
                 session.id,
                 owed ? "least" : "target",
@@ -83,6 +83,11 @@ final class LeftOuts {
                 survey.blockers(),
                 survey.cheapest,
                 text(session, survey));
+    }
+
+    /** Of a session that lies nowhere only that it is out, and the days barred, can be held. */
+    private static Pin outAndDays(Pin pin) {
+        return new Pin(false, false, false, false, false, false, pin.out(), pin.notDays());
     }
 
     private static double points(AimInfo aim) {
