@@ -15,6 +15,8 @@ import weekwright.engine.rules.Breach;
 import weekwright.engine.rules.GroupView;
 import weekwright.engine.rules.Judge;
 import weekwright.engine.rules.JudgedRule;
+import weekwright.engine.rules.LeadsView;
+import weekwright.engine.rules.LiftView;
 import weekwright.engine.rules.PairView;
 import weekwright.engine.rules.PlacementView;
 import weekwright.engine.rules.Price;
@@ -80,6 +82,12 @@ final class FactSink implements Sink {
         if (view instanceof AimView aim) {
             return aim.aim();
         }
+        if (view instanceof LiftView lift) {
+            return lift.line().aim();
+        }
+        if (view instanceof LeadsView leads) {
+            return leads.aim();
+        }
         return view instanceof PlacementView placement ? placement.session().aim : null;
     }
 
@@ -107,7 +115,8 @@ final class FactSink implements Sink {
     }
 
     private int lastDay(View view, Breach breach) {
-        return view instanceof GroupView || view instanceof AimView ? breach.lastDay() : firstDay(view, breach);
+        boolean ofOneDay = view instanceof PairView || view instanceof PlacementView || view instanceof BookingView;
+        return ofOneDay ? firstDay(view, breach) : breach.lastDay();
     }
 
     private List<Stimulus> things(JudgedRule rule, View view, Breach breach, int[] cohorts) {
@@ -120,6 +129,12 @@ final class FactSink implements Sink {
         }
         if (view instanceof BookingView booking) {
             return List.copyOf(booking.running());
+        }
+        if (view instanceof LiftView lift) {
+            return List.copyOf(lift.shown());
+        }
+        if (view instanceof LeadsView leads) {
+            return List.of(leads.first(), leads.second());
         }
         if (view instanceof AimView aim) {
             return aim.aim().sessions.get(aim.week()).stream()

@@ -70,7 +70,7 @@ final class LeftOuts {
         AimInfo aim = java.util.Objects.requireNonNull(session.aim);
         MissingSession missing = MissingSession.of(aim, owed);
         Survey survey = survey(session);
-        Pin pin = session.pin.isNone() ? null : session.pin;
+        Pin pin = session.pin.isNone() ? null : outAndDays(session.pin);
         return new LeftOut(
                 session.id,
                 owed ? "least" : "target",
@@ -81,6 +81,11 @@ final class LeftOuts {
                 survey.blockers(),
                 survey.cheapest,
                 text(session, survey));
+    }
+
+    /** Of a session that lies nowhere only that it is out, and the days barred, can be held. */
+    private static Pin outAndDays(Pin pin) {
+        return new Pin(false, false, false, false, false, false, pin.out(), pin.notDays());
     }
 
     /** What was found on trying every option of a session. */

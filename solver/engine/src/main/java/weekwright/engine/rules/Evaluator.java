@@ -2,10 +2,12 @@ package weekwright.engine.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.AimInfo;
 import weekwright.engine.problem.FacilityInfo;
 import weekwright.engine.problem.GroupInfo;
+import weekwright.engine.problem.LiftLine;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
@@ -24,6 +26,7 @@ final class Evaluator {
     private final Scopes scopes;
     private final List<GroupRules> rules = new ArrayList<>();
     private final GroupView groupView;
+    private final Lifts lifts;
     private final Stimulus[][][] fixedBookings;
 
     Evaluator(Problem problem, Timelines timelines, Scopes scopes) {
@@ -35,6 +38,7 @@ final class Evaluator {
         }
         pairReach = PairReach.days(problem);
         groupView = new GroupView(problem, timelines);
+        lifts = new Lifts(problem);
         fixedBookings = fixedBookings();
     }
 
@@ -64,6 +68,11 @@ final class Evaluator {
         for (RuleOn<PlacementView> rule : rules.get(session.group.index).placement) {
             rule.judge(view, sink);
         }
+    }
+
+    /** What is told of a session's pins. */
+    void pins(Session session, @Nullable Stimulus at, Sink sink) {
+        judge(rules.get(session.group.index).pins, new PlacementView(problem, session).of(session, at), sink);
     }
 
     /** A placement with everything fixed that is near it in time and shares people with it. */
@@ -131,6 +140,8 @@ final class Evaluator {
             case AIM -> aim(problem.aims.get(scope.owner()), scope.at(), sink);
             case BOOKINGS -> bookings(problem.facilities.get(scope.owner()), scope.at(), sink);
             case STAFF -> staff(scope.at(), sink);
+            case LIFT -> lift(problem.liftLines.get(scope.owner()), sink);
+            case LEADS -> leads(problem.aims.get(scope.owner()), scope.at(), sink);
         }
     }
 
@@ -193,9 +204,18 @@ final class Evaluator {
     }
 
     private void staff(int day, Sink sink) {
-        if (problem.staff.isEmpty()) {
-            return;
+        StaffDay staff = timelines.staff(day);
+        for (int i = 0; i < staff.sessions().length; i++) {
+            if (staff.missing()[i]) {
+                Session session = problem.sessions.get(staff.sessions()[i].index);
+                PlacementView view = new PlacementView(problem, session).of(session, staff.sessions()[i]);
+                judge(rules.get(session.group.index).lead, view, sink);
+            }
         }
+    }
+
+    /** Who leads on a day; days that sessions run over from belong together. */
+    StaffDay staffDay(int day) {
         int first = day;
         while (first > 0 && timelines.runsOver(first - 1)) {
             first--;
@@ -206,12 +226,39 @@ final class Evaluator {
         }
         Stimulus[] inOrder = timelines.placedFrom(first, last);
         Leads leads = Leads.of(problem, inOrder);
-        for (int i = 0; i < inOrder.length; i++) {
-            if (leads.missing(i) && inOrder[i].day == day) {
-                Session session = problem.sessions.get(inOrder[i].index);
-                PlacementView view = new PlacementView(problem, session).of(session, inOrder[i]);
-                judge(rules.get(session.group.index).lead, view, sink);
-            }
+        int[] own = IntStream.range(0, inOrder.length)
+                .filter(i -> inOrder[i].day == day)
+                .toArray();
+        StaffDay staff = new StaffDay(new Stimulus[own.length], new int[own.length], new boolean[own.length]);
+        for (int i = 0; i < own.length; i++) {
+            staff.sessions()[i] = inOrder[own[i]];
+            staff.leads()[i] = leads.lead(own[i]);
+            staff.missing()[i] = leads.missing(own[i]);
+        }
+        return staff;
+    }
+
+    private void lift(LiftLine line, Sink sink) {
+        if (line.group.novice()) {
+            return;
+        }
+        Stimulus[] placed = timelines.placed(line.sessions);
+        judge(
+                rules.get(line.group.index).lift,
+                new LiftView(problem, lifts, line, placed, lifts.fill(line, placed)),
+                sink);
+    }
+
+    private void leads(AimInfo aim, int week, Sink sink) {
+        if (problem.staff.isEmpty() || aim.sessions.get(week).size() < 2) {
+            return;
+        }
+        Stimulus[] placed = timelines.placed(aim.sessions.get(week));
+        for (int i = 1; i < placed.length; i++) {
+            int first = timelines.staff(placed[i - 1].day).lead(placed[i - 1].index);
+            int second = timelines.staff(placed[i].day).lead(placed[i].index);
+            LeadsView view = new LeadsView(problem, aim, placed[i - 1], placed[i], first, second);
+            judge(rules.get(aim.group.index).leads, view, sink);
         }
     }
 }

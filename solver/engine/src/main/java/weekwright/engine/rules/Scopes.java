@@ -2,6 +2,7 @@ package weekwright.engine.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import weekwright.engine.problem.AimInfo;
 import weekwright.engine.problem.GroupInfo;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Stimulus;
@@ -22,7 +23,9 @@ final class Scopes {
         LINE,
         FIXTURE,
         BOOKINGS,
-        STAFF
+        STAFF,
+        LIFT,
+        LEADS
     }
 
     /** A fixture, as one group's own cohorts see it. */
@@ -69,6 +72,8 @@ final class Scopes {
         add(Kind.FIXTURE, fixtures.size(), 1);
         add(Kind.BOOKINGS, problem.facilities.size(), days);
         add(Kind.STAFF, 1, days);
+        add(Kind.LIFT, problem.liftLines.size(), 1);
+        add(Kind.LEADS, problem.aims.size(), weeks);
         bases[bases.length - 1] = scopes.size();
         fixturesNear = near();
         mainGroups = mainGroups();
@@ -169,6 +174,10 @@ final class Scopes {
         if (aim >= 0) {
             aim(aim, placed.day, marks);
         }
+        lift(placed.index, marks);
+        for (AimInfo other : problem.aims) {
+            leads(other, placed.day / 7, marks);
+        }
         bookings(placed, marks);
     }
 
@@ -237,6 +246,21 @@ final class Scopes {
             if (placed.runsOver && placed.day + 1 < days) {
                 marks.mark(number(Kind.BOOKINGS, placed.facility, placed.day + 1, days));
             }
+        }
+    }
+
+    /** Marks the lift line of a session. */
+    void lift(int session, Marks marks) {
+        int line = problem.liftLine(session);
+        if (line >= 0 && !problem.liftLines.get(line).group.novice()) {
+            marks.mark(number(Kind.LIFT, line, 0, 1));
+        }
+    }
+
+    /** Marks who leads the sessions of an aim in a week, where there may be several. */
+    void leads(AimInfo aim, int week, Marks marks) {
+        if (!problem.staff.isEmpty() && aim.sessions.get(week).size() > 1) {
+            marks.mark(number(Kind.LEADS, aim.index, week, weeks));
         }
     }
 
