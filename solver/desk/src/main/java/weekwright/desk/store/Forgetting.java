@@ -3,19 +3,10 @@ package weekwright.desk.store;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import tools.jackson.databind.DeserializationFeature;
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ObjectNode;
-import weekwright.model.document.DocumentException;
-import weekwright.model.document.Documents;
 import weekwright.model.scenario.Athlete;
-import weekwright.model.scenario.Scenario;
 
 /**
  * Rewrites every revision without one athlete: a second history is written beside the first and takes its place in two
@@ -31,10 +22,6 @@ final class Forgetting {
 
     /** Label of the revision that stands for the forgetting; it names nobody. */
     static final String LABEL = "An athlete was forgotten";
-
-    private static final JsonMapper MAPPER = JsonMapper.builder()
-            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-            .build();
 
     private final Path folder;
     private final Disk disk;
@@ -137,9 +124,8 @@ final class Forgetting {
 
     private void rewrite(Scrub scrub, Version head, Instant now, History rewritten) throws IOException {
         List<Revision> all = history.all();
-        Map<String, String> digests = new HashMap<>();
         for (Revision revision : all) {
-            Texts texts = clean(scrub, version(revision), digests);
+            Texts texts = scrub.texts(version(revision));
             rewritten.put(relabelled(revision, scrub.text(revision.label()), texts), texts);
             if (revision.number() == head.number()) {
                 int number = history.next();
@@ -151,37 +137,5 @@ final class Forgetting {
     private static Revision relabelled(Revision revision, String label, Texts texts) {
         return new Revision(
                 revision.number(), revision.at(), label, revision.shows(), revision.beside(), texts.digests());
-    }
-
-    /** A version's documents without the athlete, read again to be sure of them. */
-    private static Texts clean(Scrub scrub, Version version, Map<String, String> digests) {
-        Contents contents = version.contents();
-        Texts old = Texts.of(contents);
-        Map<Part, byte[]> texts = new EnumMap<>(Part.class);
-        try {
-            Scenario scenario =
-                    Documents.readScenario(Part.SCENARIO.file(), cleaned(scrub, old, Part.SCENARIO, digests));
-            texts.put(Part.SCENARIO, Texts.utf8(Documents.write(scenario)));
-            digests.put(Documents.digest(contents.scenario()), Documents.digest(scenario));
-            for (Part part : List.of(Part.PLAN, Part.LOG)) {
-                if (old.get(part) != null) {
-                    texts.put(part, cleaned(scrub, old, part, digests));
-                }
-            }
-            return Texts.of(new Texts(texts).read());
-        } catch (DocumentException e) {
-            throw new StoreFault("Revision " + version.number() + " could not be rewritten without the athlete: "
-                    + e.problems().get(0) + " Nothing was changed.");
-        }
-    }
-
-    private static byte[] cleaned(Scrub scrub, Texts old, Part part, Map<String, String> digests) {
-        byte[] text = old.get(part);
-        ObjectNode clean = (ObjectNode) scrub.document(MAPPER.readTree(text == null ? new byte[0] : text));
-        String made = clean.path("scenarioDigest").asString("");
-        if (digests.containsKey(made)) {
-            clean.put("scenarioDigest", digests.get(made));
-        }
-        return MAPPER.writeValueAsBytes(clean);
     }
 }

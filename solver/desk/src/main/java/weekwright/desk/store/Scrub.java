@@ -3,15 +3,23 @@ package weekwright.desk.store;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 import tools.jackson.databind.node.StringNode;
+import weekwright.model.document.DocumentException;
+import weekwright.model.document.Documents;
+import weekwright.model.scenario.Scenario;
 
 /**
  * Takes one athlete out of any document: the entry, every mention by id, whatever was the athlete's alone, and the name in
@@ -26,9 +34,14 @@ final class Scrub {
     /** Lists of athletes' ids. */
     private static final Set<String> LISTS = Set.of("athletes", "except");
 
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+            .build();
+
     private final String athlete;
     private final List<Pattern> words;
     private final Set<String> commitments = new TreeSet<>();
+    private final Map<String, String> digests = new HashMap<>();
 
     /**
      * @param athlete the athlete's id
@@ -66,9 +79,36 @@ final class Scrub {
         return clean;
     }
 
-    /** A document without the athlete; the scenario of a revision comes before its plan and log. */
-    JsonNode document(JsonNode document) {
-        return value("", document);
+    /** A version's documents without the athlete, read again to be sure of them. The oldest version comes first. */
+    Texts texts(Version version) {
+        Contents contents = version.contents();
+        Texts old = Texts.of(contents);
+        Map<Part, byte[]> texts = new EnumMap<>(Part.class);
+        try {
+            Scenario scenario = Documents.readScenario(Part.SCENARIO.file(), cleaned(old, Part.SCENARIO));
+            texts.put(Part.SCENARIO, Texts.utf8(Documents.write(scenario)));
+            digests.put(Documents.digest(contents.scenario()), Documents.digest(scenario));
+            for (Part part : List.of(Part.PLAN, Part.LOG)) {
+                if (old.get(part) != null) {
+                    texts.put(part, cleaned(old, part));
+                }
+            }
+            return Texts.of(new Texts(texts).read());
+        } catch (DocumentException e) {
+            throw new StoreFault("Revision " + version.number() + " could not be rewritten without the athlete: "
+                    + e.problems().get(0) + " Nothing was changed.");
+        }
+    }
+
+    /** A plan goes on naming the scenario that it was made for. */
+    private byte[] cleaned(Texts old, Part part) {
+        byte[] text = old.get(part);
+        ObjectNode clean = (ObjectNode) value("", MAPPER.readTree(text == null ? new byte[0] : text));
+        String made = clean.path("scenarioDigest").asString("");
+        if (digests.containsKey(made)) {
+            clean.put("scenarioDigest", digests.get(made));
+        }
+        return MAPPER.writeValueAsBytes(clean);
     }
 
     private JsonNode value(String field, JsonNode node) {

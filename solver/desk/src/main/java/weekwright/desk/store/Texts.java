@@ -20,7 +20,8 @@ final class Texts {
     private final Map<Part, byte[]> bytes;
 
     Texts(Map<Part, byte[]> bytes) {
-        this.bytes = new EnumMap<>(bytes);
+        this.bytes = new EnumMap<>(Part.class);
+        this.bytes.putAll(bytes);
     }
 
     /** The documents as the program writes them. */
