@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * A file that is written whole or not at all: into a temporary file beside it, on to the disk, then under its name. A
  * reader sees the old file or the new one, never a part.
  */
-public final class AtomicFile {
+public final class AtomicFile implements Target {
     private final Path path;
 
     private AtomicFile(Path path) {
@@ -56,6 +56,7 @@ public final class AtomicFile {
      *
      * @throws FileFault when they cannot be written; a file of that name is then as it was before
      */
+    @Override
     public void write(byte[] bytes) {
         Path beside = path.resolveSibling(
                 "." + path.getFileName() + "." + ProcessHandle.current().pid() + ".tmp");

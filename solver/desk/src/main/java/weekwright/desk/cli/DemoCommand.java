@@ -4,9 +4,9 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import weekwright.desk.app.AtomicFile;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
+import weekwright.desk.app.Target;
 import weekwright.desk.view.DemosText;
 import weekwright.desk.view.Plain;
 import weekwright.scenarios.Scenarios;
@@ -53,7 +53,9 @@ final class DemoCommand implements Runnable {
         if (output == null) {
             new Output(around.out()).bytes(demo);
         } else {
-            AtomicFile.at(Inputs.path(output)).write(demo);
+            Target file = Target.at(Inputs.path(output), "A demo taken in at the command line", around.clock());
+            file.write(demo);
+            around.tell(file.news());
             around.err().println("Written into " + Plain.text(output) + ".");
         }
     }

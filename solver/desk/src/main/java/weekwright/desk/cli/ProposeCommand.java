@@ -6,9 +6,9 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import weekwright.desk.app.AtomicFile;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
+import weekwright.desk.app.Target;
 import weekwright.desk.view.Plain;
 import weekwright.engine.Proposal;
 import weekwright.engine.explain.Judged;
@@ -89,9 +89,12 @@ final class ProposeCommand implements Callable<Integer> {
         Budget budget = budget();
         int side = threads();
         // Where it cannot be written is found out before the search, not after it.
-        AtomicFile file = output == null ? null : AtomicFile.at(Inputs.path(output));
+        Target file = output == null ? null : Target.at(Inputs.path(output), "Proposed at the command line", around.clock());
         Inputs inputs = new Inputs(around.in());
         Scenario read = inputs.scenario(scenario);
+        if (file != null) {
+            file.suits(read);
+        }
         Plan start = from == null ? null : inputs.plan(from, read);
         Judged judged = search(new Proposal(read, start, budget, seed, side, now(start, read)));
         Shown shown = new Shown(around, read, judged);
@@ -99,6 +102,7 @@ final class ProposeCommand implements Callable<Integer> {
             if (file != null) {
                 file.write(shown.planJson());
                 around.err().println("The plan is written into " + Plain.text(file.toString()) + ".");
+                around.tell(file.news());
             }
         } finally {
             shown.print(json ? shown.planJson() : null);

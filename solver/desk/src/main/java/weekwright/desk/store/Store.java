@@ -136,7 +136,7 @@ public final class Store {
     }
 
     private Outcome commit(Version head, int expected, String label, Contents offered, Texts texts) throws IOException {
-        if (texts.same(Texts.of(head.contents()))) {
+        if (texts.same(upkeep.texts(head))) {
             return new Outcome.Same(head, "Nothing has changed; revision " + head.number() + " shows this already.");
         }
         if (head.number() != expected) {
@@ -190,7 +190,7 @@ public final class Store {
         }
         return turns.take(() -> {
             Version head = upkeep.settle(now());
-            Merge merge = Merge.of(Texts.of(head.contents()), offered, (part, why) -> {
+            Merge merge = Merge.of(upkeep.texts(head), offered, (part, why) -> {
                 throw why;
             });
             Outcome outcome = commit(head, expected, label, merge.texts().read(), merge.texts());

@@ -34,6 +34,8 @@ final class Upkeep {
 
     private @Nullable Version head;
     private @Nullable LocalDate thinned;
+    private @Nullable Version written;
+    private Texts writtenTexts = new Texts(Map.of());
 
     Upkeep(
             Path folder,
@@ -158,7 +160,7 @@ final class Upkeep {
 
     /** What was changed by hand becomes a revision; what cannot be used is kept aside. */
     private Version absorb(Version newest, String label, Instant now) throws IOException {
-        Texts inForce = Texts.of(newest.contents());
+        Texts inForce = texts(newest);
         Map<Part, byte[]> there = strange(copies.read(), inForce);
         if (there.isEmpty()) {
             return newest;
@@ -220,6 +222,15 @@ final class Upkeep {
         });
     }
 
+    /** The documents of a version as the program writes them; of the last one asked for they are known. */
+    Texts texts(Version version) {
+        if (version != written) {
+            writtenTexts = Texts.of(version.contents());
+            written = version;
+        }
+        return writtenTexts;
+    }
+
     /** Appends a revision and puts it in force. */
     Version append(String label, Contents contents, Texts texts, int shows, Instant now) throws IOException {
         int number = history.next();
@@ -235,7 +246,7 @@ final class Upkeep {
     /** The version is safe whether or not its copies can be written. */
     private void refresh(Version version) {
         try {
-            copies.refresh(Texts.of(version.contents()));
+            copies.refresh(texts(version));
         } catch (IOException e) {
             news.tell("Revision " + version.number() + " is saved, but the files beside " + Forgetting.HISTORY
                     + " could not be brought up to date; this is tried again at the next change.");

@@ -9,6 +9,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -132,6 +133,37 @@ final class FrailDisk implements Disk {
         parent.now.put(name(path), made);
         parent.safe.put(name(path), made);
         return this;
+    }
+
+    /** The same disk once more, with all that is not synced. */
+    FrailDisk copy() {
+        return new FrailDisk((Folder) copy(root, new IdentityHashMap<>()));
+    }
+
+    private static Object copy(Object node, Map<Object, Object> copies) {
+        Object known = copies.get(node);
+        if (known != null) {
+            return known;
+        }
+        if (node instanceof File file) {
+            File copy = new File();
+            copies.put(node, copy);
+            copy.now = file.now;
+            copy.safe = file.safe;
+            copy.synced = file.synced;
+            return copy;
+        }
+        Folder folder = (Folder) node;
+        Folder copy = new Folder();
+        copies.put(node, copy);
+        folder.now.forEach((name, inner) -> copy.now.put(name, copy(inner, copies)));
+        folder.safe.forEach((name, inner) -> copy.safe.put(name, copy(inner, copies)));
+        for (Map<String, Object> change : folder.pending) {
+            Map<String, Object> names = new LinkedHashMap<>();
+            change.forEach((name, inner) -> names.put(name, copy(inner, copies)));
+            copy.pending.add(names);
+        }
+        return copy;
     }
 
     /** The disk as it is found after a cut. */

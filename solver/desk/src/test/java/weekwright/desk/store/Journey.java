@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,15 +29,34 @@ final class Journey {
         void go() throws DocumentException, IOException;
     }
 
+    /** The disk, the time and what was confirmed before a step. */
+    private record Stage(FrailDisk disk, Instant now) {}
+
     final FrailDisk disk;
-    final Hands clock = new Hands("2027-03-01T08:00:00Z");
+    final Hands clock;
     final List<Held> held = new ArrayList<>();
+    private final List<Stage> stages = new ArrayList<>();
     private Store store;
 
     Journey() throws IOException {
         disk = new FrailDisk().with(FOLDER);
         disk.byHand(FOLDER.resolve("scenario.json"), Harbour.SCENARIO);
         disk.byHand(FOLDER.resolve("log.json"), Harbour.LOG);
+        clock = new Hands("2027-03-01T08:00:00Z");
+    }
+
+    private Journey(Stage stage) {
+        disk = stage.disk().copy();
+        clock = new Hands(stage.now());
+    }
+
+    /** A journey that was made, up to one of its steps. */
+    Journey upTo(int step) throws DocumentException {
+        Journey again = new Journey(stages.get(step));
+        if (step > 0) {
+            again.store = open(again.disk, again.clock);
+        }
+        return again;
     }
 
     /** Steps by name, in order. */
@@ -66,7 +86,7 @@ final class Journey {
             clock.move(Duration.ofDays(40));
             saved(store.commit(head(), "In spring", with(50)));
         });
-        steps.put("restore", () -> saved(store.restore(head(), 8)));
+        steps.put("restore", () -> saved(store.restore(head(), 10)));
         return steps;
     }
 
@@ -86,12 +106,21 @@ final class Journey {
         assertThat(outcome).isInstanceOf(Outcome.Saved.class);
     }
 
-    /** Goes all the way, or until the power goes. */
+    /** Goes all the way. */
     void go() throws DocumentException, IOException {
         for (Step step : steps().values()) {
+            stages.add(new Stage(disk.copy(), clock.instant()));
             step.go();
-            // What is read for the note takes no step of the disk: nothing is left to mend.
             held.add(Held.of(store));
         }
+    }
+
+    /** Goes one step, or until the power goes. */
+    void go(int step) throws DocumentException, IOException {
+        List.copyOf(steps().values()).get(step).go();
+    }
+
+    List<String> names() {
+        return List.copyOf(steps().keySet());
     }
 }
