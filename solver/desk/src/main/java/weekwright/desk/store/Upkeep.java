@@ -8,10 +8,8 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.document.DocumentException;
@@ -109,8 +107,10 @@ final class Upkeep {
         }
         history.sweep();
         copies.sweep();
+        int highest = history.numbers().stream().mapToInt(Integer::intValue).max().orElse(0);
         Version newest = newest();
-        Version settled = newest == null ? fromFiles(now) : absorb(newest, OUTSIDE, now);
+        Version settled =
+                newest == null ? fromFiles(now) : absorb(newest, newest.number() < highest, now);
         refresh(settled);
         return settled;
     }
@@ -118,7 +118,7 @@ final class Upkeep {
     /** The newest revision that can be read; damaged ones are set aside on the way. */
     private @Nullable Version newest() throws IOException {
         List<Integer> numbers = history.numbers();
-        Set<String> damaged = new HashSet<>();
+        boolean damaged = false;
         for (int i = numbers.size() - 1; i >= 0; i--) {
             int number = numbers.get(i);
             try {
@@ -127,23 +127,23 @@ final class Upkeep {
                     known = history.version(number);
                 }
                 head = known;
-                if (!damaged.isEmpty()) {
+                if (damaged) {
                     news.tell("Revision " + number + " (" + known.revision().label()
-                            + ") is the newest that could be read, and is in force.");
+                            + ") is the newest that could be read.");
                 }
                 return known;
             } catch (DamagedException e) {
-                damaged.add(setAside(number, e));
+                setAside(number, e);
+                damaged = true;
             }
         }
         return null;
     }
 
-    private String setAside(int number, DamagedException why) throws IOException {
+    private void setAside(int number, DamagedException why) throws IOException {
         String aside = history.setAside(number);
         news.tell("Revision " + number + " is damaged: " + why.getMessage() + ". What is left of it is kept in "
                 + Forgetting.HISTORY + "/" + aside + ".");
-        return aside;
     }
 
     /** No revision can be read: what the coach sees in the folder is all there is. */
@@ -159,7 +159,7 @@ final class Upkeep {
     }
 
     /** What was changed by hand becomes a revision; what cannot be used is kept aside. */
-    private Version absorb(Version newest, String label, Instant now) throws IOException {
+    private Version absorb(Version newest, boolean recovered, Instant now) throws IOException {
         Texts inForce = texts(newest);
         Map<Part, byte[]> there = strange(copies.read(), inForce);
         if (there.isEmpty()) {
@@ -171,16 +171,19 @@ final class Upkeep {
             if (merge.changed().isEmpty()) {
                 return newest;
             }
-            Version edited = append(label, merge.texts().read(), merge.texts(), 0, now);
-            String files = merge.changed().stream().map(Part::file).collect(Collectors.joining(" and "));
-            boolean one = merge.changed().size() == 1;
-            news.tell(files + (one ? " was" : " were") + " changed outside the program: this is revision "
-                    + edited.number() + " now.");
+            Version edited = append(recovered ? RECOVERED : OUTSIDE, merge.texts().read(), merge.texts(), 0, now);
+            news.tell(found(merge.changed(), recovered) + ": this is revision " + edited.number() + " now.");
             merge.unfit().forEach(part -> news.tell(unfit(part, newest.number())));
             return edited;
         } catch (DocumentException e) {
             throw new IllegalStateException("what was merged was read before", e);
         }
+    }
+
+    private static String found(List<Part> changed, boolean recovered) {
+        String files = changed.stream().map(Part::file).collect(Collectors.joining(" and "));
+        String changedOutside = (changed.size() == 1 ? " was" : " were") + " changed outside the program";
+        return files + (recovered ? " still held what was saved after it" : changedOutside);
     }
 
     /** What a coach is told of a document that a changed scenario has no place for. */
