@@ -35,7 +35,9 @@ record Case(
         }
         List<Thing> asMeant = Things.of(scenario, inForce, roster, plan);
         Case everybody = new Case(scenario, inForce, roster, Weeks.of(scenario), asMeant, settings);
-        return everybody.with(new Attendance(everybody).things());
+        // Until the engine judges who comes, everybody does.
+        boolean judged = rulebook.rule("attendance").judged();
+        return judged ? everybody.with(new Attendance(everybody).things()) : everybody;
     }
 
     private Case with(List<Thing> others) {
