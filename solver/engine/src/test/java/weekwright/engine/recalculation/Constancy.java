@@ -17,7 +17,7 @@ final class Constancy extends Judge {
 
     @Override
     void judge() {
-        for (Person person : the.people()) {
+        forEachCohort(person -> {
             if (aimsAtTopSpeed(person)) {
                 Exposures topSpeed = new Exposures(the, person, Pathway.MAX_VELOCITY_SPRINT);
                 topSpeed.links().forEach(link -> speedExposure(person, topSpeed, link));
@@ -27,7 +27,7 @@ final class Constancy extends Judge {
                 Exposures exposures = new Exposures(the, person, pathway);
                 exposures.links().forEach(link -> pathwayNeglected(person, pathway, exposures, link));
             }
-        }
+        });
     }
 
     private boolean aimsAtTopSpeed(Person person) {

@@ -19,9 +19,11 @@ final class Tapering extends Judge {
     void judge() {
         for (Fixture fixture : the.scenario().fixtures()) {
             if (fixture.taperDays() != null) {
-                the.people().stream()
-                        .filter(person -> thing(fixture).isPlayedBy(person))
-                        .forEach(person -> taper(person, fixture, fixture.taperDays()));
+                forEachCohort(person -> {
+                    if (thing(fixture).isPlayedBy(person)) {
+                        taper(person, fixture, fixture.taperDays());
+                    }
+                });
             }
         }
     }
