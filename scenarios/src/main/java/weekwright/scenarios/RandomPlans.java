@@ -47,10 +47,13 @@ public final class RandomPlans {
 
     private Plan plan() {
         List<Placement> placements = new ArrayList<>();
+        int sparse = random.nextInt(3);
         for (Group group : scenario.groups()) {
             for (Aim aim : group.aims()) {
                 for (int week = 0; week < scenario.weeks(); week++) {
-                    placements.addAll(week(group, aim, week));
+                    if (random.nextInt(4) >= sparse) {
+                        placements.addAll(week(group, aim, week));
+                    }
                 }
             }
         }
@@ -105,11 +108,13 @@ public final class RandomPlans {
         return dose == Dose.MICRO && random.nextBoolean() ? lent(drawn, week) : drawn;
     }
 
-    /** Written now and then; the rest is left open. */
+    /** Written now and then, mostly the first; the rest is left open. */
     private @Nullable String variant(Family family) {
-        return family.variants().isEmpty() || random.nextInt(5) < 3
-                ? null
-                : family.variants().get(random.nextInt(family.variants().size())).id();
+        if (family.variants().isEmpty() || random.nextInt(5) < 2) {
+            return null;
+        }
+        int any = random.nextInt(family.variants().size());
+        return family.variants().get(random.nextInt(4) > 0 ? 0 : any).id();
     }
 
     /** The same somewhere in the lent minutes of a practice of its week, where there is one. */
