@@ -77,7 +77,9 @@ final class ClubGroups {
                 Level.values()[random.nextInt(3)],
                 headcount,
                 0.7 + random.nextInt(3) / 10.0,
-                random.nextBoolean() ? Hours.CHOICE.get(random.nextInt(Hours.CHOICE.size())).windows() : List.of(),
+                random.nextBoolean()
+                        ? Hours.CHOICE.get(random.nextInt(Hours.CHOICE.size())).windows()
+                        : List.of(),
                 List.of(),
                 random.nextInt(4) == 0 ? null : new PerWeek(1, 2, 3),
                 aims,
@@ -89,11 +91,31 @@ final class ClubGroups {
         Prefer prefer = random.nextInt(3) == 0
                 ? new Prefer(List.of(), ClockTime.parse("15:00"), ClockTime.parse("19:00"))
                 : null;
-        return full(family, Share.ALL, new PerWeek(least, target, target + random.nextInt(2)), priority, doses, prefer, micro, false, false, null);
+        return full(
+                family,
+                Share.ALL,
+                new PerWeek(least, target, target + random.nextInt(2)),
+                priority,
+                doses,
+                prefer,
+                micro,
+                false,
+                false,
+                null);
     }
 
     private Aim learning(String family, int least, int target) {
-        return full(family, Share.ALL, new PerWeek(least, target, target + 3), Priority.MAIN, FULL, null, false, true, false, null);
+        return full(
+                family,
+                Share.ALL,
+                new PerWeek(least, target, target + 3),
+                Priority.MAIN,
+                FULL,
+                null,
+                false,
+                true,
+                false,
+                null);
     }
 
     private Aim power(String family) {
@@ -101,12 +123,33 @@ final class ClubGroups {
     }
 
     private Aim sprints() {
-        Metres metres = random.nextBoolean() ? new Metres(20 + 20 * random.nextInt(8), 150 + 50 * random.nextInt(8)) : null;
-        return full("max-velocity", Share.ALL, new PerWeek(0, 1, 1), Priority.SPARE, FULL, null, false, false, false, metres);
+        Metres metres =
+                random.nextBoolean() ? new Metres(20 + 20 * random.nextInt(8), 150 + 50 * random.nextInt(8)) : null;
+        return full(
+                "max-velocity",
+                Share.ALL,
+                new PerWeek(0, 1, 1),
+                Priority.SPARE,
+                FULL,
+                null,
+                false,
+                false,
+                false,
+                metres);
     }
 
     private Aim notPlayed() {
-        return full("top-up-run", Share.NOT_PLAYED, new PerWeek(0, 1, 2), Priority.SPARE, FULL, null, false, false, false, null);
+        return full(
+                "top-up-run",
+                Share.NOT_PLAYED,
+                new PerWeek(0, 1, 2),
+                Priority.SPARE,
+                FULL,
+                null,
+                false,
+                false,
+                false,
+                null);
     }
 
     private Aim full(
@@ -121,6 +164,7 @@ final class ClubGroups {
             boolean power,
             @Nullable Metres metres) {
         List<Double> weeks = random.nextInt(3) == 0 ? List.of(1.0, 1.2, 0.7) : List.of();
-        return new Aim(family, whom, perWeek, priority, doses, prefer, microCounts, learning, power, weeks, null, metres);
+        return new Aim(
+                family, whom, perWeek, priority, doses, prefer, microCounts, learning, power, weeks, null, metres);
     }
 }

@@ -89,7 +89,8 @@ final class MadeUpClub {
     }
 
     private Scenario scenario() {
-        List<String> packs = random.nextInt(3) == 0 ? List.of("college-out-of-season", "rest-between-fixtures") : List.of();
+        List<String> packs =
+                random.nextInt(3) == 0 ? List.of("college-out-of-season", "rest-between-fixtures") : List.of();
         return new Scenario(
                 Scenario.VERSION,
                 "club-" + Long.toUnsignedString(seed),
@@ -149,9 +150,11 @@ final class MadeUpClub {
         athletes.add(athlete("b1", List.of("lifters"), null, List.of(), evenings, List.of(), List.of()));
         LocalDate born = LocalDate.of(2013, 1 + random.nextInt(12), 10);
         athletes.add(athlete("c1", List.of("young"), born, marks(), List.of(), List.of(), List.of()));
-        athletes.add(athlete("c2", List.of("young", "squad"), born.plusYears(1), List.of(), List.of(), List.of(), List.of()));
+        athletes.add(athlete(
+                "c2", List.of("young", "squad"), born.plusYears(1), List.of(), List.of(), List.of(), List.of()));
         if (random.nextBoolean()) {
-            athletes.add(athlete("c3", List.of("squad", "young", "lifters"), null, List.of(), List.of(), List.of(away), List.of()));
+            athletes.add(athlete(
+                    "c3", List.of("squad", "young", "lifters"), null, List.of(), List.of(), List.of(away), List.of()));
         }
     }
 
@@ -277,7 +280,8 @@ final class MadeUpClub {
     private void trained(int week, Group group) {
         for (var aim : group.aims()) {
             if (random.nextInt(5) < 2) {
-                List<Variant> variants = Catalogue.builtIn().family(aim.family()).variants();
+                List<Variant> variants =
+                        Catalogue.builtIn().family(aim.family()).variants();
                 boolean known = !variants.isEmpty() && random.nextInt(6) > 0;
                 String variant =
                         known ? variants.get(random.nextInt(4) > 0 ? 0 : random.nextInt(variants.size())).id() : null;
@@ -325,7 +329,13 @@ final class MadeUpClub {
         List<String> speed = List.of("max-velocity", "acceleration", "technique", "intensive-plyometrics");
         return List.of(
                 new StaffMember("c1", "Speed coach", speed, 1, List.of(), List.of(away)),
-                new StaffMember("c2", "Strength coach", List.of("*"), 2, List.of(Parts.window(EVERY_DAY, "09:00", "20:00")), List.of()));
+                new StaffMember(
+                        "c2",
+                        "Strength coach",
+                        List.of("*"),
+                        2,
+                        List.of(Parts.window(EVERY_DAY, "09:00", "20:00")),
+                        List.of()));
     }
 
     /** Facts that cost something here, and a few rules that weigh more or less than usual. */

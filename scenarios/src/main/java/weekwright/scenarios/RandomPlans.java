@@ -6,6 +6,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.catalogue.Catalogue;
@@ -18,6 +19,7 @@ import weekwright.model.scenario.Commitment;
 import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.Facility;
 import weekwright.model.scenario.Group;
+import weekwright.model.scenario.Lends;
 import weekwright.model.scenario.LendsAt;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Scenario;
@@ -104,7 +106,16 @@ public final class RandomPlans {
                 : scenario.staff().get(random.nextInt(scenario.staff().size())).id();
         Pin pin = random.nextInt(6) == 0 ? new Pin(true, false, false, false, false, false, false, List.of()) : null;
         Placement drawn = new Placement(
-                null, group.id(), family.id(), start(group, week), null, place(family), lead, dose, variant(family), pin);
+                null,
+                group.id(),
+                family.id(),
+                start(group, week),
+                null,
+                place(family),
+                lead,
+                dose,
+                variant(family),
+                pin);
         return dose == Dose.MICRO && random.nextBoolean() ? lent(drawn, week) : drawn;
     }
 
@@ -121,20 +132,29 @@ public final class RandomPlans {
     private Placement lent(Placement drawn, int week) {
         List<Commitment> lenders = scenario.commitments().stream()
                 .filter(one -> one.lends() != null && one.groups().contains(drawn.group()))
-                .filter(one -> ChronoUnit.DAYS.between(scenario.firstDay(), one.start().date()) / 7 == week)
+                .filter(one ->
+                        ChronoUnit.DAYS.between(scenario.firstDay(), one.start().date()) / 7 == week)
                 .filter(one -> !one.start().date().isAfter(scenario.lastDay()))
                 .toList();
         if (lenders.isEmpty()) {
             return drawn;
         }
         Commitment lender = lenders.get(random.nextInt(lenders.size()));
-        int into = lender.lends() != null && lender.lends().at() == LendsAt.START
-                ? 15
-                : lender.minutes() - lender.lends().minutes();
+        Lends lends = Objects.requireNonNull(lender.lends());
+        int into = lends.at() == LendsAt.START ? 15 : lender.minutes() - lends.minutes();
         Moment start = Moment.of(lender.start().local().plusMinutes(into + 5L * random.nextInt(8)));
         String place = random.nextInt(3) > 0 ? lender.facility() : drawn.facility();
         return new Placement(
-                null, drawn.group(), drawn.family(), start, null, place, drawn.lead(), Dose.MICRO, drawn.variant(), drawn.pin());
+                null,
+                drawn.group(),
+                drawn.family(),
+                start,
+                null,
+                place,
+                drawn.lead(),
+                Dose.MICRO,
+                drawn.variant(),
+                drawn.pin());
     }
 
     /** Half of them in the group's windows, where a few draws find one. */
