@@ -4,7 +4,6 @@ import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Cohort;
 import weekwright.engine.problem.Problem;
-import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
 
 /** Where every session lies, and what each day asks of each cohort. */
@@ -18,7 +17,7 @@ final class Timelines implements DayBook {
     private final @Nullable Stimulus[] at;
     private final DayState[][] days;
     private final DayState[][] fixedDays;
-    private final int[] joinedMinutes;
+    private final Visiting[] visiting;
     private final int[] overnight;
     private Stimulus[] scratch = new Stimulus[16];
 
@@ -29,10 +28,9 @@ final class Timelines implements DayBook {
         byFacility = new DayLists(problem.facilities.size(), length);
         overnight = new int[length];
         at = new @Nullable Stimulus[problem.sessions.size()];
-        joinedMinutes = problem.cohorts.stream()
-                .mapToInt(cohort ->
-                        (int) problem.groups.get(cohort.mainGroup()).settings.number("visits-per-day", "joinedMinutes"))
-                .toArray();
+        visiting = problem.cohorts.stream()
+                .map(cohort -> Visiting.of(problem.groups.get(cohort.mainGroup()).settings))
+                .toArray(Visiting[]::new);
         days = new DayState[problem.cohorts.size()][length];
         fixedDays = new DayState[problem.cohorts.size()][length + 2 * Problem.EDGE];
         for (Cohort cohort : problem.cohorts) {
@@ -95,7 +93,7 @@ final class Timelines implements DayBook {
     /** Works a day out from what lies on it now. */
     DayState workedOut(int cohort, int day, DayState into) {
         int count = gather(cohort, day);
-        into.of(scratch, count, cohort, joinedMinutes[cohort]);
+        into.of(scratch, count, cohort, visiting[cohort]);
         into.busy |= problem.longTravel(cohort, day);
         return into;
     }
@@ -150,16 +148,5 @@ final class Timelines implements DayBook {
     /** Whether a session placed on a day runs into the next. */
     boolean runsOver(int day) {
         return day < overnight.length && overnight[day] > 0;
-    }
-
-    /** How many sessions of an aim are placed in a week. */
-    int placed(Iterable<Session> sessions, boolean microOnly) {
-        int placed = 0;
-        for (Session session : sessions) {
-            Stimulus where = at[session.index];
-            boolean counts = where != null && (!microOnly || where.dose == weekwright.model.scenario.Dose.MICRO);
-            placed += counts ? 1 : 0;
-        }
-        return placed;
     }
 }
