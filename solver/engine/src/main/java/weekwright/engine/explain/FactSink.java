@@ -3,6 +3,7 @@ package weekwright.engine.explain;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.AimInfo;
 import weekwright.engine.problem.FacilityInfo;
@@ -15,6 +16,8 @@ import weekwright.engine.rules.Breach;
 import weekwright.engine.rules.GroupView;
 import weekwright.engine.rules.Judge;
 import weekwright.engine.rules.JudgedRule;
+import weekwright.engine.rules.LeadsView;
+import weekwright.engine.rules.LiftView;
 import weekwright.engine.rules.PairView;
 import weekwright.engine.rules.PlacementView;
 import weekwright.engine.rules.Price;
@@ -22,6 +25,7 @@ import weekwright.engine.rules.Sink;
 import weekwright.engine.rules.View;
 import weekwright.model.catalogue.Demands;
 import weekwright.model.rulebook.RuleLevel;
+import weekwright.model.scenario.Pathway;
 
 /** Keeps every breach as a fact. */
 final class FactSink implements Sink {
@@ -80,12 +84,18 @@ final class FactSink implements Sink {
         if (view instanceof AimView aim) {
             return aim.aim();
         }
+        if (view instanceof LiftView lift) {
+            return lift.line().aim();
+        }
+        if (view instanceof LeadsView leads) {
+            return leads.aim();
+        }
         return view instanceof PlacementView placement ? placement.session().aim : null;
     }
 
-    private static int firstDay(View view, Breach breach) {
+    private int firstDay(View view, Breach breach) {
         if (view instanceof PairView pair) {
-            return pair.first().placed() || !pair.second().placed() ? pair.first().day : pair.second().day;
+            return dayOf(pair);
         }
         if (view instanceof PlacementView placement) {
             Stimulus at = placement.at();
@@ -94,8 +104,21 @@ final class FactSink implements Sink {
         return view instanceof BookingView booking ? booking.booking().day : breach.firstDay();
     }
 
-    private static int lastDay(View view, Breach breach) {
-        return view instanceof GroupView || view instanceof AimView ? breach.lastDay() : firstDay(view, breach);
+    /** The day of the first that is placed; of two fixed things that of the first which lies in the plan. */
+    private int dayOf(PairView pair) {
+        Stimulus first = pair.first();
+        Stimulus second = pair.second();
+        boolean later = second.placed() || (!inPlan(first.day) && inPlan(second.day));
+        return first.placed() || !later ? first.day : second.day;
+    }
+
+    private boolean inPlan(int day) {
+        return day >= 0 && day < problem.calendar.days();
+    }
+
+    private int lastDay(View view, Breach breach) {
+        boolean ofOneDay = view instanceof PairView || view instanceof PlacementView || view instanceof BookingView;
+        return ofOneDay ? firstDay(view, breach) : breach.lastDay();
     }
 
     private List<Stimulus> things(JudgedRule rule, View view, Breach breach, int[] cohorts) {
@@ -104,10 +127,21 @@ final class FactSink implements Sink {
         }
         if (view instanceof PlacementView placement) {
             Stimulus at = placement.at();
-            return at == null ? List.of() : List.of(at);
+            return at == null
+                    ? List.of()
+                    : Stream.concat(Stream.of(at), breach.about().stream()).toList();
         }
         if (view instanceof BookingView booking) {
             return List.copyOf(booking.running());
+        }
+        if (view instanceof LiftView lift) {
+            return List.copyOf(lift.shown());
+        }
+        if (view instanceof LeadsView leads) {
+            return List.of(leads.first(), leads.second());
+        }
+        if (!breach.about().isEmpty() && view instanceof AimView) {
+            return breach.about();
         }
         if (view instanceof AimView aim) {
             return aim.aim().sessions.get(aim.week()).stream()
@@ -122,9 +156,11 @@ final class FactSink implements Sink {
     /** What lies on the days that a finding is about, for the first of the cohorts concerned. */
     private List<Stimulus> onDays(JudgedRule rule, GroupView view, Breach breach, int cohort) {
         return switch (rule.id()) {
-            case "free-day", "speed-exposure" -> List.of();
-            case "night-rest" -> eveningAndMorning(cohort, breach.firstDay());
-            case "visits-per-day", "no-middle-day" -> between(cohort, breach, false);
+            case "free-day", "six-days-running", "speed-exposure", "pathway-neglected" -> List.of();
+            case "taper" -> List.of(view.fixture());
+            case "return-dose" -> sprints(cohort, breach.firstDay());
+            case "night-rest", "night-rest-margin" -> eveningAndMorning(cohort, breach.firstDay());
+            case "visits-per-day", "visit-size", "short-wait", "no-middle-day" -> between(cohort, breach, false);
             case "load-falls-to-fixture", "free-day-place" ->
                 withFixture(view.fixture(), between(cohort, breach, false));
             default -> between(cohort, breach, true);
@@ -141,6 +177,13 @@ final class FactSink implements Sink {
             }
         }
         return found;
+    }
+
+    private List<Stimulus> sprints(int cohort, int day) {
+        return Stream.of(judge.things(cohort, day))
+                .filter(thing ->
+                        thing.placed() && thing.family != null && thing.family.family.high(Pathway.MAX_VELOCITY_SPRINT))
+                .toList();
     }
 
     private List<Stimulus> eveningAndMorning(int cohort, int day) {

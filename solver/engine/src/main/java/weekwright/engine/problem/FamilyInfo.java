@@ -14,6 +14,8 @@ import weekwright.model.scenario.Pathway;
 public final class FamilyInfo {
     /** No order within a day. */
     public static final int NO_ORDER = -1;
+    /** Order within a day from which a new skill that comes later is judged by the order alone. */
+    public static final int TIRING_FROM = 3;
 
     /** Where the family stands among all by id: what decides where two things start and end together. */
     public final int index;

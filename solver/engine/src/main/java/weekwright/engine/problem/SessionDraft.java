@@ -23,6 +23,7 @@ final class SessionDraft {
     Stimulus before;
 
     int heldLead = -1;
+    int heldVariant = LiftLine.UNKNOWN;
 
     SessionDraft(
             int index,

@@ -92,14 +92,14 @@ final class AfterFixtureRules {
             Stimulus fixture = view.fixture();
             int first = fixture.day + 1;
             int second = first + 1;
-            if (second < 0 || second >= view.calendar().days() || anotherFixture(view, first, second)) {
+            if (second < 0 || second >= view.calendar().days()) {
                 return;
             }
             Breach breach = view.breach().days(first, second);
             for (int cohort : view.cohorts()) {
                 DayState after = view.day(cohort, first);
                 DayState next = view.day(cohort, second);
-                if (fixture.playedBy(cohort) && next.busy) {
+                if (fixture.playedBy(cohort) && next.busy && !anotherFixture(view, cohort, first, second)) {
                     int cost = after.busy ? elsewhere : onFirst;
                     boolean fixed = !next.placedBusy && !(after.busy && after.placedBusy);
                     breach.add(cohort, view.heads(cohort), cost, after.busy ? 2 : 1, 0, fixed);
@@ -108,8 +108,8 @@ final class AfterFixtureRules {
             report(sink, view, breach);
         }
 
-        private static boolean anotherFixture(GroupView view, int first, int second) {
-            return view.group().fixtureOn(first) || view.group().fixtureOn(second);
+        private static boolean anotherFixture(GroupView view, int cohort, int first, int second) {
+            return view.fixtureOf(cohort, first) || view.fixtureOf(cohort, second);
         }
     }
 

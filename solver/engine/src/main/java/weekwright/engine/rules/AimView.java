@@ -94,6 +94,16 @@ public final class AimView extends View {
         return placed[i];
     }
 
+    /** Whether somebody who takes part has done something tiring that day. */
+    boolean tired(Stimulus at) {
+        for (int cohort : at.cohorts) {
+            if (timelines.day(cohort, at.day).tiringStart < at.start) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** All that counts: sessions placed and commitments of the family. */
     int counted() {
         return count + aim.commitments[week];

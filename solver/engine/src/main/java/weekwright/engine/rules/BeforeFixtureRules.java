@@ -53,9 +53,8 @@ final class BeforeFixtureRules {
                 return;
             }
             Hours asked = family.beforeFixture(view.first().dose);
-            int wanted = FamilyInfo.want(asked);
-            int limit = hours.counted(wanted);
-            if (wanted > 0 && view.gap() < limit) {
+            int limit = hours.counted(FamilyInfo.want(asked));
+            if (view.gap() < limit) {
                 Breach breach = view.breach();
                 double factor = factor(Fixtures.weight(view, view.second()));
                 int cost = (int) Math.round(hours.cost(limit - view.gap()) * factor);

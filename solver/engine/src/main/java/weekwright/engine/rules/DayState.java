@@ -32,6 +32,8 @@ public final class DayState {
     int met;
     /** Largest dose, in thirds, of what is placed for maximal speed. */
     int sprintThirds;
+    /** Start of the first tiring thing that has no late place in the order of a day. */
+    int tiringStart;
     /** The cohort plays a fixture on it. */
     boolean fixture;
 
@@ -187,6 +189,7 @@ public final class DayState {
         placedBusy = false;
         met = 0;
         sprintThirds = 0;
+        tiringStart = NEVER;
         fixture = false;
         visits = 0;
         fullVisits = 0;
@@ -243,6 +246,10 @@ public final class DayState {
         fixture |= thing.playedBy(cohort);
         noteMet(thing, family, cohort);
         noteMinutes(thing, family);
+        boolean tiring = thing.kind != Kind.HISTORY
+                && thing.demandFor(cohort) > Demands.LOW_TO
+                && family.order < FamilyInfo.TIRING_FROM;
+        tiringStart = tiring ? Math.min(tiringStart, thing.start) : tiringStart;
         if (thing.occupiedStart <= firstStart) {
             firstPlaced = thing.placed() || (firstPlaced && thing.occupiedStart == firstStart);
             firstStart = thing.occupiedStart;

@@ -7,10 +7,10 @@ import weekwright.model.scenario.FixtureWeight;
 final class Fixtures {
     private Fixtures() {}
 
-    /** Whether another fixture of the group lies fewer than so many days before one. */
-    static boolean crowded(GroupView view, int fixtureDay, int apart) {
-        for (int day = fixtureDay - apart + 1; day < fixtureDay; day++) {
-            if (view.group().fixtureOn(day)) {
+    /** Whether another fixture of the group lies before one, fewer than so many days or on the same date. */
+    static boolean crowded(GroupView view, Stimulus fixture, int apart) {
+        for (Stimulus other : view.group().fixtures()) {
+            if (Stimulus.inOrder(other, fixture) < 0 && fixture.day - other.day < apart) {
                 return true;
             }
         }

@@ -19,7 +19,8 @@ import weekwright.engine.rules.BeforeFixtureRules.PrimerWindow;
 import weekwright.engine.rules.BeforeFixtureRules.TravelDayLight;
 import weekwright.engine.rules.LearningRules.FreshestFirst;
 import weekwright.engine.rules.LearningRules.LearnerFrequency;
-import weekwright.engine.rules.LearningRules.LearnerFresh;
+import weekwright.engine.rules.LearningRules.MaximumRepeated;
+import weekwright.engine.rules.LearningRules.VariantChurn;
 import weekwright.engine.rules.LoadRules.PathwayNeglected;
 import weekwright.engine.rules.LoadRules.ReturnDose;
 import weekwright.engine.rules.LoadRules.SpeedExposure;
@@ -32,8 +33,10 @@ import weekwright.engine.rules.PlaceAndTimeRules.NightRest;
 import weekwright.engine.rules.PlaceAndTimeRules.OnePlaceAtATime;
 import weekwright.engine.rules.PlaceAndTimeRules.VisitsPerDay;
 import weekwright.engine.rules.PreferenceRules.KeepPlan;
+import weekwright.engine.rules.PreferenceRules.Pins;
 import weekwright.engine.rules.PreferenceRules.PreferredFacility;
 import weekwright.engine.rules.PreferenceRules.PreferredTime;
+import weekwright.engine.rules.PreferenceRules.SameLead;
 import weekwright.engine.rules.PreferenceRules.ShortWait;
 import weekwright.engine.rules.RecoveryRules.FreeDay;
 import weekwright.engine.rules.RecoveryRules.HighBlockFloor;
@@ -72,6 +75,10 @@ public final class GroupRules {
     final List<RuleOn<AimView>> topUp;
     final List<RuleOn<BookingView>> booking;
     final List<RuleOn<PlacementView>> lead;
+    final List<RuleOn<LiftView>> lift;
+    final List<RuleOn<LeadsView>> leads;
+    /** What is told of pins: they cost nothing, so that only explanations ask. */
+    final List<RuleOn<PlacementView>> pins;
 
     GroupRules(RuleSettings s) {
         placement = on(List.of(
@@ -96,8 +103,7 @@ public final class GroupRules {
                 new AfterFixtureMargin(s),
                 new DayBeforeLight(s),
                 new StrengthEnduranceApart(s),
-                new FreshestFirst(s),
-                new LearnerFresh(s)));
+                new FreshestFirst(s)));
         day = on(List.of(new VisitsPerDay(s), new NoMiddleDay(s), new VisitSize(s), new ShortWait(s)));
         night = on(List.of(new NightRest(s), new NightRestMargin(s)));
         run = on(List.of(
@@ -120,12 +126,17 @@ public final class GroupRules {
         topUp = on(List.of(new TopUp(s)));
         booking = on(List.of(new FacilityRoom(s)));
         lead = on(List.of(new LeadFree(s)));
+        lift = on(List.of(new MaximumRepeated(s), new VariantChurn(s)));
+        leads = on(List.of(new SameLead(s)));
+        pins = on(List.of(new Pins(s)));
     }
 
     /** Ids of all rules in force, in the order of the list. */
     public List<String> ids() {
         List<JudgedRule> all = new ArrayList<>();
-        List.of(placement, pair, day, night, run, stretch, week, fixture, taper, link, aim, topUp, booking, lead)
+        List.of(
+                        placement, pair, day, night, run, stretch, week, fixture, taper, link, aim, topUp, booking,
+                        lead, lift, leads, pins)
                 .forEach(all::addAll);
         return all.stream().map(JudgedRule::id).distinct().toList();
     }

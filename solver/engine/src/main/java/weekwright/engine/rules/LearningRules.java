@@ -1,13 +1,13 @@
 package weekwright.engine.rules;
 
+import java.util.List;
 import weekwright.engine.problem.AimInfo;
 import weekwright.engine.problem.FamilyInfo;
 import weekwright.engine.problem.Stimulus;
-import weekwright.model.catalogue.Demands;
 import weekwright.model.rulebook.RuleSettings;
 import weekwright.model.scenario.PerWeek;
 
-/** What comes first while people are fresh. */
+/** What comes first while people are fresh, and how lifts rotate. */
 final class LearningRules {
     private LearningRules() {}
 
@@ -34,9 +34,9 @@ final class LearningRules {
                     || !ofToday(first, second)) {
                 return;
             }
-            if (speaksOf(view)) {
-                int earlier = first.family.order;
-                int later = second.family.order;
+            int earlier = first.family.order;
+            int later = second.family.order;
+            if (earlier != FamilyInfo.NO_ORDER && later != FamilyInfo.NO_ORDER && earlier > later) {
                 boolean skill = second.learning && earlier >= tiringFrom;
                 Breach breach = view.breach().days(first.day, first.day).detail(skill ? NEW_SKILL : 0);
                 view.addCommon(breach, skill ? newSkill : pointsPerBreach(), earlier, later);
@@ -44,24 +44,19 @@ final class LearningRules {
             }
         }
 
-        /** Whether both have a place in the order of a day, and the earlier is not the fresher. */
-        static boolean speaksOf(PairView view) {
-            int earlier = order(view.first());
-            int later = order(view.second());
-            return earlier != FamilyInfo.NO_ORDER && later != FamilyInfo.NO_ORDER && earlier > later;
-        }
-
-        private static int order(Stimulus thing) {
-            return thing.family == null ? FamilyInfo.NO_ORDER : thing.family.order;
-        }
-
         private static boolean ofToday(Stimulus first, Stimulus second) {
             return first.kind != Stimulus.Kind.HISTORY && second.kind != Stimulus.Kind.HISTORY;
         }
     }
 
-    /** A skill being learnt comes a few times a week. */
+    /** A skill being learnt comes a few times a week, once a day and before anything tiring. */
     static final class LearnerFrequency extends RuleOn<AimView> {
+        /** Something tiring comes before it. */
+        static final int TIRED = 1;
+        /** It comes twice on one day. */
+        static final int TWICE = 2;
+
+        private final int notFresh = points("freshPoints");
         private final int least = (int) number("least");
         private final int most = (int) number("most");
 
@@ -83,52 +78,99 @@ final class LearningRules {
                 breach.addAmount(view.group().heads, pointsPerBreach() * Math.abs(count - limit), count, limit);
                 report(sink, view, breach);
             }
+            for (int i = 0; i < view.placed(); i++) {
+                lesson(view, sink, i);
+            }
+        }
+
+        private void lesson(AimView view, Sink sink, int i) {
+            Stimulus at = view.placement(i);
+            boolean again = i > 0 && view.placement(i - 1).day == at.day && view.placement(i - 1).start < at.start;
+            if (again || view.tired(at)) {
+                Breach breach = view.breach().days(at.day, at.day).about(at).detail(again ? TWICE : TIRED);
+                breach.addAmount(view.group().heads, notFresh, again ? 2 : 1, again ? 1 : 0);
+                report(sink, view, breach);
+            }
         }
     }
 
-    /** A skill being learnt comes before anything tiring, and once a day. */
-    static final class LearnerFresh extends RuleOn<PairView> {
-        /** Something tiring comes before it. */
-        static final int TIRED = 1;
-        /** It comes twice on one day. */
-        static final int TWICE = 2;
-
-        private final int cost = points("freshPoints");
-
-        LearnerFresh(RuleSettings settings) {
-            super("learner-frequency", settings);
+    /** The same lift is taken at full dose for a few weeks running and then changed: each week beyond costs. */
+    static final class MaximumRepeated extends RuleOn<LiftView> {
+        MaximumRepeated(RuleSettings settings) {
+            super("maximum-repeated", settings);
         }
 
         @Override
-        void judge(PairView view, Sink sink) {
-            Stimulus first = view.first();
-            Stimulus second = view.second();
-            if (!second.learning || first.day != second.day || first.start == second.start || first.family == null) {
-                return;
-            }
-            if (lessonsOfOneSkill(view)) {
-                Breach breach = view.breach().detail(TWICE);
-                view.addCommon(breach, cost, 2, 1);
-                report(sink, view, breach);
-            } else if (first.kind != Stimulus.Kind.HISTORY && !FreshestFirst.speaksOf(view)) {
-                Breach breach = view.breach().detail(TIRED);
-                for (int cohort : first.cohorts) {
-                    if (second.has(cohort) && first.demandFor(cohort) > Demands.LOW_TO) {
-                        breach.add(cohort, view.heads(cohort), cost, 1, 0);
-                    }
+        void judge(LiftView view, Sink sink) {
+            LiftCount count = view.count();
+            for (int i = 0; i < view.exposures().size(); i++) {
+                Stimulus at = view.exposures().get(i);
+                int weeks = count.step(at, view.variant(i)).weeksRunning();
+                if (weeks > 0) {
+                    view.show(List.of(at));
+                    Breach breach = view.breach().days(at.day, at.day).detail(view.variant(i));
+                    breach.addAmount(
+                            view.group().heads,
+                            pointsPerBreach(),
+                            weeks,
+                            view.limits().weeks());
+                    report(sink, view, breach);
                 }
-                report(sink, view, breach);
             }
         }
+    }
 
-        /** Two placements of one aim whose family may come twice a day: of others it is a must that it does not. */
-        private static boolean lessonsOfOneSkill(PairView view) {
-            FamilyInfo family = view.second().family;
-            boolean mayComeTwice = family != null && (family.practice || family.recovery);
-            return mayComeTwice
-                    && view.first().placed()
-                    && view.problem.sessions.get(view.first().index).aim
-                            == view.problem.sessions.get(view.second().index).aim;
+    /** A lift stays for a few exposures before another takes its place, and the lift that is tested comes back. */
+    static final class VariantChurn extends RuleOn<LiftView> {
+        /** The form in which the tested lift stays away too long; else the form is the variant that is left. */
+        static final int TESTED = -1;
+
+        private final int testedPoints = points("testedPoints");
+
+        VariantChurn(RuleSettings settings) {
+            super("variant-churn", settings);
+        }
+
+        /** Units of cost where the tested lift stays away too long. */
+        int testedPoints() {
+            return testedPoints;
+        }
+
+        @Override
+        void judge(LiftView view, Sink sink) {
+            LiftCount count = view.count();
+            for (int i = 0; i < view.exposures().size(); i++) {
+                Stimulus at = view.exposures().get(i);
+                int since = count.lastTested();
+                int left = count.step(at, view.variant(i)).leftAfter();
+                if (left > 0) {
+                    view.show(view.exposures().subList(i - left, i + 1));
+                    Breach breach = view.breach().days(at.day, at.day).detail(view.variant(i - 1));
+                    breach.addAmount(
+                            view.group().heads,
+                            pointsPerBreach(),
+                            left,
+                            view.limits().exposures());
+                    report(sink, view, breach);
+                }
+                reportUntested(view, sink, count, since, at.day, List.of(at));
+            }
+            int since = count.lastTested();
+            reportUntested(view, sink, count.end(view.lastDay()), since, view.lastDay(), List.of());
+        }
+
+        private void reportUntested(
+                LiftView view, Sink sink, LiftCount count, int since, int day, List<Stimulus> back) {
+            if (count.daysUntested() > 0) {
+                view.show(back);
+                Breach breach = view.breach().days(since, day).detail(TESTED);
+                breach.addAmount(
+                        view.group().heads,
+                        testedPoints,
+                        count.daysUntested(),
+                        view.limits().testedDays());
+                report(sink, view, breach);
+            }
         }
     }
 }

@@ -54,7 +54,8 @@ final class Links {
         return view.day() == view.calendar().days() - 1 || met(view.day(cohort, view.day()), view.pathway());
     }
 
-    private static int before(GroupView view, int cohort) {
+    /** The last day before the view's on which a cohort meets its pathway, or {@link #UNKNOWN}. */
+    static int before(GroupView view, int cohort) {
         for (int day = view.day() - 1; day >= -Problem.EDGE; day--) {
             if (met(view.day(cohort, day), view.pathway())) {
                 return day;

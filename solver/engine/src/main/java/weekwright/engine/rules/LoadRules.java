@@ -49,6 +49,7 @@ final class LoadRules {
                     int from = start == Links.UNKNOWN ? 0 : start;
                     int beyond = end - from - days;
                     if (beyond > 0 && !Links.barred(view, cohort, from, end)) {
+                        breach.detail(view.pathway().ordinal());
                         breach.add(cohort, view.heads(cohort), perDay * beyond, end - from, days);
                     }
                 });
@@ -69,21 +70,21 @@ final class LoadRules {
 
         @Override
         void judge(GroupView view, Sink sink) {
-            if (view.pathway() == SPEED) {
-                Links.judge(this, view, sink, (breach, cohort, start, end) -> {
-                    int thirds = view.day(cohort, end).sprintThirds;
-                    boolean afterBreak = start != Links.UNKNOWN && end - start > days;
-                    if (afterBreak && thirds > share * THIRDS) {
-                        int limit = percent(share);
-                        breach.add(
-                                cohort,
-                                view.heads(cohort),
-                                pointsPerBreach(),
-                                percent((double) thirds / THIRDS),
-                                limit);
-                    }
-                });
+            if (view.pathway() != SPEED) {
+                return;
             }
+            int day = view.day();
+            Breach breach = view.breach().days(day, day);
+            for (int cohort : view.cohorts()) {
+                int thirds = view.day(cohort, day).sprintThirds;
+                int before = thirds > share * THIRDS ? Links.before(view, cohort) : Links.UNKNOWN;
+                if (before != Links.UNKNOWN && day - before > days) {
+                    int dose = percent((double) thirds / THIRDS);
+                    breach.add(cohort, view.heads(cohort), pointsPerBreach(), dose, percent(share));
+                    breach.detail(Math.max(breach.detail(), day - before));
+                }
+            }
+            report(sink, view, breach);
         }
 
         private static int percent(double share) {

@@ -13,7 +13,7 @@ final class RunUpRules {
         /** The day before a fixture is too heavy against the third day before. */
         static final int SHARE = 3;
 
-        private final int thirds = (int) number("lastDayThirds");
+        private final int thirdsMilli = (int) Math.round(number("lastDayThirds") * 1000);
         private final int apart = (int) number("waivedDays");
 
         LoadFallsToFixture(RuleSettings settings) {
@@ -23,7 +23,7 @@ final class RunUpRules {
         @Override
         void judge(GroupView view, Sink sink) {
             Stimulus fixture = view.fixture();
-            if (Fixtures.weight(view, fixture) == FixtureWeight.MINOR || Fixtures.crowded(view, fixture.day, apart)) {
+            if (Fixtures.weight(view, fixture) == FixtureWeight.MINOR || Fixtures.crowded(view, fixture, apart)) {
                 return;
             }
             for (int before = 3; before >= 2; before--) {
@@ -55,7 +55,7 @@ final class RunUpRules {
             }
             Breach breach = view.breach().days(third, fixture.day - 1).detail(SHARE);
             for (int cohort : view.cohorts()) {
-                int limit = view.day(cohort, third).load * thirds / 3;
+                int limit = (int) ((long) view.day(cohort, third).load * thirdsMilli / 3000);
                 int load = view.day(cohort, fixture.day - 1).load;
                 if (fixture.playedBy(cohort) && load > limit) {
                     add(view, breach, cohort, load, limit, third, fixture.day - 1);
@@ -97,7 +97,7 @@ final class RunUpRules {
             if (from >= to || to <= 0) {
                 return;
             }
-            Breach breach = view.breach().days(from, to - 1).about(fixture).detail(from - base);
+            Breach breach = view.breach().days(from, to - 1).detail(from - base);
             for (int cohort : view.cohorts()) {
                 long before = view.load(cohort, base, from) * (to - from);
                 boolean known = view.problem.knownFrom(cohort) <= base;

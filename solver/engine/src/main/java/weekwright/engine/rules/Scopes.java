@@ -3,6 +3,7 @@ package weekwright.engine.rules;
 import java.util.ArrayList;
 import java.util.List;
 import weekwright.engine.problem.AimInfo;
+import weekwright.engine.problem.GroupInfo;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Stimulus;
 import weekwright.model.scenario.Pathway;
@@ -13,8 +14,7 @@ import weekwright.model.scenario.Share;
  * Placements, and pairs of things, are scopes too, but are worked out where a session moves.
  */
 final class Scopes {
-    /** Days before the plan on which a run of days may begin. */
-    static final int RUN_EDGE = Blocks.REACH;
+    private static final int NOT_JUDGED = -1;
 
     /** What kind of part a scope is. */
     enum Kind {
@@ -29,7 +29,9 @@ final class Scopes {
         FIXTURE,
         TAPER,
         BOOKINGS,
-        STAFF
+        STAFF,
+        LIFT,
+        LEADS
     }
 
     /** A fixture, as one group's own cohorts see it. */
@@ -50,7 +52,8 @@ final class Scopes {
 
     final List<TopUpScope> topUps = new ArrayList<>();
     final List<LineScope> lines = new ArrayList<>();
-    private static final int NOT_JUDGED = -1;
+    /** Days before the plan on which a run of days may begin. */
+    final int runEdge;
 
     private final Problem problem;
     private final int days;
@@ -70,7 +73,8 @@ final class Scopes {
         this.problem = problem;
         days = problem.calendar.days();
         weeks = problem.calendar.weeks();
-        runDays = days + RUN_EDGE;
+        runEdge = runEdge(problem);
+        runDays = days + runEdge;
         for (Stimulus fixture : problem.fixtures) {
             for (int group = 0; group < problem.groups.size(); group++) {
                 if (sees(group, fixture)) {
@@ -100,6 +104,8 @@ final class Scopes {
         add(Kind.TAPER, tapers.size(), 1);
         add(Kind.BOOKINGS, problem.facilities.size(), days);
         add(Kind.STAFF, 1, days);
+        add(Kind.LIFT, problem.liftLines.size(), 1);
+        add(Kind.LEADS, problem.aims.size(), weeks);
         bases[bases.length - 1] = scopes.size();
         fixturesNear = near(groups, this::fixturesNear);
         tapersNear = near(groups, this::tapersNear);
@@ -107,6 +113,16 @@ final class Scopes {
         mainGroups = mainGroups();
         limited = new boolean[problem.facilities.size()];
         problem.facilities.forEach(facility -> limited[facility.index] = facility.limited());
+    }
+
+    private static int runEdge(Problem problem) {
+        int edge = Blocks.REACH;
+        for (GroupInfo group : problem.groups) {
+            for (String rule : List.of("three-high-days", "four-high-days")) {
+                edge = Math.max(edge, (int) group.settings.number(rule, "days") - 1);
+            }
+        }
+        return edge;
     }
 
     private boolean sees(int group, Stimulus fixture) {
@@ -237,11 +253,16 @@ final class Scopes {
             tapers(group, placed.day, marks);
         }
         for (int cohort : placed.cohorts) {
+            lessons(cohort, placed.day, marks);
             links(cohort, placed.day, placed.family == null ? 0 : placed.family.high, book, marks);
         }
         if (aim >= 0) {
             aim(aim, placed.day, marks);
             topUps(aim, placed.day, marks);
+        }
+        lift(placed.index, marks);
+        for (AimInfo other : problem.aims) {
+            leads(other, placed.day / 7, marks);
         }
         bookings(placed, marks);
     }
@@ -263,6 +284,9 @@ final class Scopes {
         }
         if (before.busy != now.busy) {
             stretches(group, day, marks);
+        }
+        if (before.tiringStart != now.tiringStart) {
+            lessons(cohort, day, marks);
         }
         if (before.met != now.met || before.sprintThirds != now.sprintThirds) {
             int bits = (before.met ^ now.met) | (before.sprintThirds == now.sprintThirds ? 0 : DayState.SPRINTING);
@@ -286,8 +310,8 @@ final class Scopes {
     }
 
     private void runs(int group, int day, Marks marks) {
-        for (int first = day - RUN_EDGE; first <= day; first++) {
-            marks.mark(number(Kind.RUN, group, first + RUN_EDGE, runDays));
+        for (int first = day - runEdge; first <= day; first++) {
+            marks.mark(number(Kind.RUN, group, first + runEdge, runDays));
         }
     }
 
@@ -312,6 +336,15 @@ final class Scopes {
                     int next = Links.next(book, cohort, day, lines.get(line).pathway(), days - 1);
                     marks.mark(number(Kind.LINK, line, next, days));
                 }
+            }
+        }
+    }
+
+    /** Marks the aims for which a cohort learns something new, in the week of a day. */
+    private void lessons(int cohort, int day, Marks marks) {
+        for (AimInfo aim : problem.aims) {
+            if (aim.aim.learning() && problem.cohorts.get(cohort).groups().contains(aim.group.index)) {
+                aim(aim.index, day, marks);
             }
         }
     }
@@ -347,6 +380,21 @@ final class Scopes {
             if (placed.runsOver && placed.day + 1 < days) {
                 marks.mark(number(Kind.BOOKINGS, placed.facility, placed.day + 1, days));
             }
+        }
+    }
+
+    /** Marks the lift line of a session. */
+    void lift(int session, Marks marks) {
+        int line = problem.liftLine(session);
+        if (line >= 0 && !problem.liftLines.get(line).group.novice()) {
+            marks.mark(number(Kind.LIFT, line, 0, 1));
+        }
+    }
+
+    /** Marks who leads the sessions of an aim in a week, where there may be several. */
+    void leads(AimInfo aim, int week, Marks marks) {
+        if (!problem.staff.isEmpty() && aim.sessions.get(week).size() > 1) {
+            marks.mark(number(Kind.LEADS, aim.index, week, weeks));
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Cohort;
 import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
 
 /** Where every session lies, and what each day asks of each cohort. */
@@ -19,6 +20,7 @@ final class Timelines implements DayBook {
     private final DayState[][] fixedDays;
     private final Visiting[] visiting;
     private final int[] overnight;
+    private final StaffDay[] staffDays;
     private Stimulus[] scratch = new Stimulus[16];
 
     Timelines(Problem problem) {
@@ -27,6 +29,8 @@ final class Timelines implements DayBook {
         byGroup = new DayLists(problem.groups.size(), length);
         byFacility = new DayLists(problem.facilities.size(), length);
         overnight = new int[length];
+        staffDays = new StaffDay[length];
+        Arrays.fill(staffDays, StaffDay.EMPTY);
         at = new @Nullable Stimulus[problem.sessions.size()];
         visiting = problem.cohorts.stream()
                 .map(cohort -> Visiting.of(problem.groups.get(cohort.mainGroup()).settings))
@@ -90,6 +94,16 @@ final class Timelines implements DayBook {
         days[cohort][day] = state;
     }
 
+    /** Who leads the sessions of a day, as it was last worked out. */
+    StaffDay staff(int day) {
+        return staffDays[day];
+    }
+
+    /** Takes over who leads the sessions of a day. */
+    void setStaff(int day, StaffDay staff) {
+        staffDays[day] = staff;
+    }
+
     /** Works a day out from what lies on it now. */
     DayState workedOut(int cohort, int day, DayState into) {
         int count = gather(cohort, day);
@@ -141,6 +155,16 @@ final class Timelines implements DayBook {
                     count = insert(byGroup.at(group, day, i), count);
                 }
             }
+        }
+        return Arrays.copyOf(scratch, count);
+    }
+
+    /** Those of some sessions that are placed, in order of start. */
+    Stimulus[] placed(Iterable<Session> sessions) {
+        int count = 0;
+        for (Session session : sessions) {
+            Stimulus where = at[session.index];
+            count = where == null ? count : insert(where, count);
         }
         return Arrays.copyOf(scratch, count);
     }
