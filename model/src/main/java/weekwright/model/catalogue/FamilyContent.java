@@ -3,4 +3,4 @@ package weekwright.model.catalogue;
 import java.util.List;
 
 /** What is done in the sessions of a built-in family. */
-record FamilyContent(String id, List<Content> content) {}
+public record FamilyContent(String id, List<Content> content) {}
