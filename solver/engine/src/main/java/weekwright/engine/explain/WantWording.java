@@ -22,10 +22,7 @@ final class WantWording {
             case "even-spread" ->
                 thing(fact, 1) + " starts " + Names.hours(fact.measured()) + " after " + thing(fact, 0)
                         + "; spread evenly over the week, " + Names.hours(fact.limit()) + " lie between.";
-            case "night-rest-margin" ->
-                Names.hours(fact.measured()) + " lie between the end of " + thing(fact, 0) + " and the start of "
-                        + thing(fact, 1) + ", travel and a fixture's warm-up included; for a long night "
-                        + Names.hours(fact.limit()) + " are wanted.";
+            case "night-rest-margin" -> longNight(fact);
             case "six-days-running" ->
                 group(fact) + " has no free day from " + names.day(fact.firstDay()) + " to " + names.day(fact.lastDay())
                         + ", " + fact.measured() + " days running; at most " + fact.limit() + " are wanted.";
@@ -34,8 +31,8 @@ final class WantWording {
                         + "; between lifting and hard endurance work on one day " + Names.hours(fact.limit())
                         + " are wanted.";
             case "top-up" ->
-                "Those who did not play " + thing(fact, 0) + " have no " + family(fact) + " by the end of "
-                        + names.day(fact.lastDay()) + ".";
+                "Those who did not play " + thing(fact, 0) + " have nothing by the end of " + names.day(fact.lastDay())
+                        + "; wanted: " + family(fact) + ".";
             case "travel-day-light" -> thing(fact, 0) + " lies on a day of long travel: only low work belongs there.";
             case "visit-size" -> visitSize(fact);
             case "short-wait" ->
@@ -70,6 +67,13 @@ final class WantWording {
         return fact.things().size() < 2
                 ? thing(fact, 0) + " has no fixture after it" + wanted
                 : thing(fact, 0) + " ends " + Names.hours(fact.measured()) + " before " + thing(fact, 1) + wanted;
+    }
+
+    private String longNight(Fact fact) {
+        boolean fixture = fact.things().stream().anyMatch(Stimulus::isFixture);
+        return Names.hours(fact.measured()) + " lie between the end of " + thing(fact, 0) + " and the start of "
+                + thing(fact, 1) + (fixture ? ", travel and a fixture's warm-up included" : "")
+                + "; for a long night " + Names.hours(fact.limit()) + " are wanted.";
     }
 
     private String visitSize(Fact fact) {
