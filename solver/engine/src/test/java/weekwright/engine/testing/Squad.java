@@ -10,6 +10,9 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.Engine;
+import weekwright.engine.Proposal;
+import weekwright.engine.search.Budget;
+import weekwright.engine.search.Progress;
 import weekwright.model.catalogue.Catalogue;
 import weekwright.model.catalogue.FamilyPatch;
 import weekwright.model.plan.LeftOut;
@@ -562,6 +565,12 @@ public final class Squad {
                 catalogue,
                 rules,
                 List.of());
+    }
+
+    /** Some plan of the scenario, proposed from this one in so many moves. */
+    public Plan proposed(int moves) {
+        Proposal proposal = new Proposal(scenario(), plan(), Budget.moves(moves), 1, 1, null);
+        return Engine.propose(proposal, Progress.SILENT).plan();
     }
 
     /** The plan document. */
