@@ -9,11 +9,11 @@ import weekwright.engine.problem.ProblemBuilder.PlanUse;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.Judge;
+import weekwright.engine.search.Changes;
 import weekwright.engine.search.Clocked;
 import weekwright.engine.search.Portfolio;
 import weekwright.engine.search.Progress;
 import weekwright.engine.search.Searcher.Found;
-import weekwright.engine.search.TimefoldSearcher;
 import weekwright.model.plan.Plan;
 import weekwright.model.plan.Solver;
 import weekwright.model.scenario.Scenario;
@@ -39,8 +39,9 @@ public final class Engine {
                 ? ProblemBuilder.of(proposal.scenario())
                 : ProblemBuilder.close(proposal.scenario(), from, proposal.now());
         Clocked watch = new Clocked(proposal.budget(), progress, problem.sessions.size());
-        Found found = new Portfolio(problem, new TimefoldSearcher())
-                .search(proposal.budget(), proposal.seed(), proposal.threads(), watch);
+        Changes changes = from == null ? null : Changes.since(from, problem);
+        Found found =
+                new Portfolio(problem, changes).search(proposal.budget(), proposal.seed(), proposal.threads(), watch);
         boolean clean = Judge.of(problem, found.at()).total().clean();
         Solver solver = solver(proposal, found, clean, watch);
         // The plan is judged as a reader will judge it: moving away from the plan before costs nothing any more.
@@ -51,7 +52,9 @@ public final class Engine {
 
     private static Solver solver(Proposal proposal, Found found, boolean clean, Clocked watch) {
         boolean byMoves = proposal.budget().moves() > 0;
-        String stoppedBy = watch.stoppedByHand() ? "hand" : clean ? "nothing to gain" : byMoves ? "moves" : "time";
+        boolean nothingToGain = clean || found.settled();
+        String stoppedBy =
+                watch.stoppedByHand() ? "hand" : nothingToGain ? "nothing to gain" : byMoves ? "moves" : "time";
         Double seconds = byMoves ? null : Math.round(watch.seconds() * 10) / 10.0;
         return new Solver(
                 proposal.seed(), found.moves(), seconds, byMoves ? null : proposal.threads(), stoppedBy, VERSION);

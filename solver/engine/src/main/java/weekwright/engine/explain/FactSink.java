@@ -91,9 +91,9 @@ final class FactSink implements Sink {
         return view instanceof PlacementView placement ? placement.session().aim : null;
     }
 
-    private static int firstDay(View view, Breach breach) {
+    private int firstDay(View view, Breach breach) {
         if (view instanceof PairView pair) {
-            return pair.first().placed() || !pair.second().placed() ? pair.first().day : pair.second().day;
+            return dayOf(pair);
         }
         if (view instanceof PlacementView placement) {
             Stimulus at = placement.at();
@@ -102,7 +102,19 @@ final class FactSink implements Sink {
         return view instanceof BookingView booking ? booking.booking().day : breach.firstDay();
     }
 
-    private static int lastDay(View view, Breach breach) {
+    /** The day of the first that is placed; of two fixed things that of the first which lies in the plan. */
+    private int dayOf(PairView pair) {
+        Stimulus first = pair.first();
+        Stimulus second = pair.second();
+        boolean later = second.placed() || (!inPlan(first.day) && inPlan(second.day));
+        return first.placed() || !later ? first.day : second.day;
+    }
+
+    private boolean inPlan(int day) {
+        return day >= 0 && day < problem.calendar.days();
+    }
+
+    private int lastDay(View view, Breach breach) {
         boolean ofOneDay = view instanceof PairView || view instanceof PlacementView || view instanceof BookingView;
         return ofOneDay ? firstDay(view, breach) : breach.lastDay();
     }

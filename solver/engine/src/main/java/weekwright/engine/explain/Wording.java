@@ -82,8 +82,8 @@ final class Wording {
             case "free-day-place" -> freeDayPlace(fact);
             case "no-middle-day" ->
                 names.day(fact.firstDay()) + " is a middle day for " + label(fact.group())
-                        + ": demand " + Names.number(fact.measured() / 10.0) + ", above low ("
-                        + Names.number(fact.limit() / 10.0) + ") and below high (6.5).";
+                        + ": demand " + Names.number(fact.measured() / 100.0) + ", above low ("
+                        + Names.number(fact.limit() / 100.0) + ") and below high (6.5).";
             case "dose-kept" ->
                 thing(fact) + " is done in a " + dose(fact.measured()) + " dose; a " + dose(fact.limit())
                         + " one is wanted.";
@@ -184,8 +184,8 @@ final class Wording {
     private String aimCount(Fact fact) {
         String family = fact.aim() == null ? "" : fact.aim().family.family.label();
         String count = fact.measured() == 0 ? "none" : String.valueOf(fact.measured());
-        boolean micro = fact.rule().id().equals("aim-least")
-                && fact.things().stream().anyMatch(thing -> thing.dose == Dose.MICRO);
+        boolean ofLeast = fact.rule().id().equals("aim-least") || fact.detail() != 0;
+        boolean micro = ofLeast && fact.things().stream().anyMatch(thing -> thing.dose == Dose.MICRO);
         return family + ": " + count + " in " + names.week(fact.firstDay())
                 + (micro ? ", micro doses not counted" : "");
     }

@@ -15,10 +15,11 @@ import weekwright.engine.rules.Scopes.Scope;
 
 /** Shows each scope to the judges that it concerns; what they find goes to a sink. */
 final class Evaluator {
-    /** Days between two things beyond which no rule about a pair reaches. */
-    static final int PAIR_REACH = 6;
     /** Minutes within which things of different days may still be in each other's way. */
     private static final int NEAR = 12 * 60;
+
+    /** Days between two things beyond which no rule about a pair reaches. */
+    final int pairReach;
 
     private final Problem problem;
     private final Timelines timelines;
@@ -35,6 +36,7 @@ final class Evaluator {
         for (GroupInfo group : problem.groups) {
             rules.add(new GroupRules(group.settings));
         }
+        pairReach = PairReach.days(problem);
         groupView = new GroupView(problem, timelines);
         lifts = new Lifts(problem);
         fixedBookings = fixedBookings();
@@ -76,7 +78,7 @@ final class Evaluator {
     /** A placement with everything fixed that is near it in time and shares people with it. */
     void pairsWithFixed(Stimulus placed, Sink sink) {
         for (Stimulus fixed : problem.fixed) {
-            if (Math.abs(fixed.day - placed.day) <= PAIR_REACH && shareSomebody(placed, fixed)) {
+            if (Math.abs(fixed.day - placed.day) <= pairReach && shareSomebody(placed, fixed)) {
                 pair(placed, fixed, sink);
             }
         }
@@ -86,7 +88,7 @@ final class Evaluator {
     void pairsWithPlaced(Stimulus placed, Sink sink) {
         int highOfPlaced = placed.family == null ? 0 : placed.family.high;
         for (int group : problem.related[placed.group]) {
-            for (int day = placed.day - PAIR_REACH; day <= placed.day + PAIR_REACH; day++) {
+            for (int day = placed.day - pairReach; day <= placed.day + pairReach; day++) {
                 for (int i = timelines.byGroup.count(group, day) - 1; i >= 0; i--) {
                     Stimulus other = timelines.byGroup.at(group, day, i);
                     if (other != placed && (day == placed.day || concerns(placed, other, highOfPlaced))) {
@@ -131,7 +133,7 @@ final class Evaluator {
         switch (scope.kind()) {
             case DAY -> judge(rules.get(scope.owner()).day, group(scope).onDay(scope.at()), sink);
             case NIGHT -> judge(rules.get(scope.owner()).night, group(scope).onDay(scope.at() - 1), sink);
-            case RUN -> judge(rules.get(scope.owner()).run, group(scope).onDay(scope.at() - Scopes.RUN_EDGE), sink);
+            case RUN -> judge(rules.get(scope.owner()).run, group(scope).onDay(scope.at() - scopes.runEdge), sink);
             case WEEK -> judge(rules.get(scope.owner()).week, group(scope).inWeek(scope.at()), sink);
             case LINE -> line(scope, sink);
             case FIXTURE -> fixture(scope, sink);

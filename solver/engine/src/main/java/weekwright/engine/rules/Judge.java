@@ -301,7 +301,7 @@ public final class Judge {
                 Stimulus a = problem.fixed.get(i);
                 Stimulus b = problem.fixed.get(j);
                 boolean past = a.kind == Stimulus.Kind.HISTORY && b.kind == Stimulus.Kind.HISTORY;
-                if (!past && b.day - a.day <= Evaluator.PAIR_REACH && Evaluator.shareSomebody(a, b)) {
+                if (!past && b.day - a.day <= evaluator.pairReach && Evaluator.shareSomebody(a, b)) {
                     evaluator.pair(a, b, facts);
                 }
             }

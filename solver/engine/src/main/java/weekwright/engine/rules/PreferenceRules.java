@@ -1,6 +1,7 @@
 package weekwright.engine.rules;
 
 import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.Calendar;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.StayClose;
 import weekwright.engine.problem.Stimulus;
@@ -29,13 +30,19 @@ final class PreferenceRules {
                 return;
             }
             int start = view.problem.calendar.clockMinutes(at.start);
-            int end = start + at.minutes();
+            int end = clockAtEnd(view, at);
             int from = minutes(prefer.from(), 0);
             int to = minutes(prefer.to(), WHOLE_DAY);
             int outside = Math.max(Math.max(0, from - start), end - to);
             if (outside > 0) {
                 PlaceAndTimeRules.reportWhole(this, view, sink, outside, 0, 0);
             }
+        }
+
+        /** What the clock shows at the end, counted on from the day of the start. */
+        private static int clockAtEnd(PlacementView view, Stimulus at) {
+            Calendar calendar = view.problem.calendar;
+            return WHOLE_DAY * (calendar.dayOf(at.end) - at.day) + calendar.clockMinutes(at.end);
         }
 
         private static int minutes(@Nullable ClockTime time, int otherwise) {

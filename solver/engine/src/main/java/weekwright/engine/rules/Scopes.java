@@ -3,6 +3,7 @@ package weekwright.engine.rules;
 import java.util.ArrayList;
 import java.util.List;
 import weekwright.engine.problem.AimInfo;
+import weekwright.engine.problem.GroupInfo;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Stimulus;
 import weekwright.model.scenario.Pathway;
@@ -12,9 +13,6 @@ import weekwright.model.scenario.Pathway;
  * Placements, and pairs of things, are scopes too, but are worked out where a session moves.
  */
 final class Scopes {
-    /** Days before the plan on which a run of days may begin. */
-    static final int RUN_EDGE = Blocks.REACH;
-
     /** What kind of part a scope is. */
     enum Kind {
         DAY,
@@ -37,6 +35,9 @@ final class Scopes {
     record Scope(Kind kind, int owner, int at) {}
 
     final List<FixtureScope> fixtures = new ArrayList<>();
+    /** Days before the plan on which a run of days may begin. */
+    final int runEdge;
+
     private final Problem problem;
     private final int days;
     private final int weeks;
@@ -52,7 +53,8 @@ final class Scopes {
         this.problem = problem;
         days = problem.calendar.days();
         weeks = problem.calendar.weeks();
-        runDays = days + RUN_EDGE;
+        runEdge = runEdge(problem);
+        runDays = days + runEdge;
         for (Stimulus fixture : problem.fixtures) {
             for (int group = 0; group < problem.groups.size(); group++) {
                 if (sees(group, fixture)) {
@@ -78,6 +80,16 @@ final class Scopes {
         lineJudged = lineJudged();
         limited = new boolean[problem.facilities.size()];
         problem.facilities.forEach(facility -> limited[facility.index] = facility.limited());
+    }
+
+    private static int runEdge(Problem problem) {
+        int edge = Blocks.REACH;
+        for (GroupInfo group : problem.groups) {
+            for (String rule : List.of("three-high-days", "four-high-days")) {
+                edge = Math.max(edge, (int) group.settings.number(rule, "days") - 1);
+            }
+        }
+        return edge;
     }
 
     private boolean sees(int group, Stimulus fixture) {
@@ -201,8 +213,8 @@ final class Scopes {
     }
 
     private void runs(int group, int day, Marks marks) {
-        for (int first = day - RUN_EDGE; first <= day; first++) {
-            marks.mark(number(Kind.RUN, group, first + RUN_EDGE, runDays));
+        for (int first = day - runEdge; first <= day; first++) {
+            marks.mark(number(Kind.RUN, group, first + runEdge, runDays));
         }
     }
 

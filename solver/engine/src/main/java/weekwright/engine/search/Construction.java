@@ -54,7 +54,7 @@ final class Construction {
                 .sorted(Comparator.comparing(Construction::rank).thenComparingInt(s -> s.coarse.length))
                 .toList();
         for (Session session : missing) {
-            if (watch.tried(session.coarse.length)) {
+            if (watch.tried(0)) {
                 break;
             }
             place(session);
@@ -62,7 +62,7 @@ final class Construction {
         return judge.placements();
     }
 
-    private static int rank(Session session) {
+    static int rank(Session session) {
         return session.aim == null ? 0 : session.aim.aim.priority().ordinal();
     }
 

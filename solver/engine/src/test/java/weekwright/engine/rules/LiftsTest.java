@@ -166,7 +166,7 @@ class LiftsTest {
     private static FamilyPatch patch(List<Variant> variants) {
         return new FamilyPatch(
                 FAMILY, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-                variants, null, null);
+                variants, null, null, null);
     }
 
     /** Tries everything, and counts each way through from the rules' own words. */

@@ -227,6 +227,16 @@ class PreferenceRulesTest {
         assertThat(known().published("2027-02-26T12:00").found(KEEP)).isEmpty();
     }
 
+    /** The clock jumps from 01:00 to 02:00: heavy lower from 00:30 ends at 02:30, half an hour too late. */
+    @Test
+    void preferred_time_goes_by_the_clock_while_it_changes() {
+        Squad squad = squad().week("2027-03-22")
+                .aim("heavy-lower-knee", 0, 1, 1)
+                .prefers("00:00", "02:00")
+                .placed("heavy-lower-knee", "2027-03-28T00:30");
+        assertThat(squad.found("preferred-time")).containsExactly(want(2, 30, 0));
+    }
+
     private static Squad coached(String... leads) {
         Squad squad =
                 squad().staff("ash", "technique").staff("birch", "technique").aim("technique", 0, 3, 4);
