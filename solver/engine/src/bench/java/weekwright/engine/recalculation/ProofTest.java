@@ -33,7 +33,7 @@ import weekwright.scenarios.Yardstick;
  * {@code -Dweekwright.proven=write} the data are made anew.
  */
 class ProofTest {
-    private static final long WEEKS = 8;
+    private static final long WEEKS = 12;
     private static final double SECONDS = 120;
     private static final Path DATA = Path.of("src/test/resources", SmallWeeks.FOLDER);
 

@@ -111,7 +111,11 @@ public final class SmallWeeks {
                 alone.add(there);
                 boolean otherDay = !start.toLocalDate().equals(session.start().date());
                 if (otherDay
-                        && Engine.judge(scenario, with(plan, alone)).plan().totals().must() == 0) {
+                        && Engine.judge(scenario, with(plan, alone))
+                                        .plan()
+                                        .totals()
+                                        .must()
+                                == 0) {
                     return there;
                 }
             }
