@@ -64,6 +64,15 @@ public final class SquadGenerator {
         return scenario(id, zone, firstDay, weeks * 7, 15, squads, facilities, staff(groups));
     }
 
+    /**
+     * A club of three small groups for two to four weeks in which everything that the rules know of happens: athletes of
+     * several groups, shifts, second clubs, limits, lent minutes, learners, rotating lifts, tapers, journeys, packs, and
+     * clocks that change.
+     */
+    public static Scenario club(long seed) {
+        return MadeUpClub.of(seed);
+    }
+
     /** One small squad with 3 to 5 sessions in 4 to 7 days on a grid of an hour, small enough to try everything. */
     public static Scenario tiny(long seed) {
         Random random = new Random(seed);

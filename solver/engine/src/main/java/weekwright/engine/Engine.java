@@ -28,7 +28,8 @@ public final class Engine {
     /** Judges a plan as it stands, whoever made it. */
     public static Judged judge(Scenario scenario, Plan plan) {
         Problem problem = ProblemBuilder.of(scenario, plan, PlanUse.CHECK);
-        return new Explanation(problem, standing(problem)).judged(plan.published(), plan.solver());
+        Problem free = ProblemBuilder.of(scenario, plan, PlanUse.START);
+        return new Explanation(problem, standing(problem), free).judged(plan.published(), plan.solver());
     }
 
     /** Proposes a plan: the best found within the budget, or until it is told to stop. */
@@ -45,7 +46,7 @@ public final class Engine {
         Solver solver = solver(proposal, found, clean, watch);
         // The plan is judged as a reader will judge it: moving away from the plan before costs nothing any more.
         Problem plain = from == null ? problem : ProblemBuilder.of(proposal.scenario(), from, PlanUse.START);
-        @Nullable Stimulus[] at = from == null ? found.at() : sameIn(plain, found.at());
+        @Nullable Stimulus[] at = from == null ? found.at() : Explanation.sameIn(plain, found.at());
         return new Explanation(plain, at).judged(from == null ? null : from.published(), solver);
     }
 
@@ -63,16 +64,6 @@ public final class Engine {
         @Nullable Stimulus[] at = new @Nullable Stimulus[problem.sessions.size()];
         for (Session session : problem.sessions) {
             at[session.index] = session.before;
-        }
-        return at;
-    }
-
-    /** The same options in a problem that was built from the same documents. */
-    private static @Nullable Stimulus[] sameIn(Problem problem, @Nullable Stimulus[] found) {
-        @Nullable Stimulus[] at = new @Nullable Stimulus[found.length];
-        for (int session = 0; session < found.length; session++) {
-            Stimulus option = found[session];
-            at[session] = option == null ? null : problem.sessions.get(session).options[option.option];
         }
         return at;
     }

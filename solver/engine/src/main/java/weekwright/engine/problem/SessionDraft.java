@@ -17,12 +17,16 @@ final class SessionDraft {
     final @Nullable Placement placement;
 
     boolean openOnly = true;
+    /** Windows and opening hours left aside, where pins leave no other way. */
+    boolean anyHour;
+
     boolean stays;
 
     @Nullable
     Stimulus before;
 
     int heldLead = -1;
+    int heldVariant = LiftLine.UNKNOWN;
 
     SessionDraft(
             int index,

@@ -14,10 +14,13 @@ final class Journal {
 
     private record DayBefore(int cohort, int day, DayState state) {}
 
+    private record StaffBefore(int day, StaffDay staff) {}
+
     private record ScopeBefore(int scope, Cost cost) {}
 
     private final List<Moved> moves = new ArrayList<>();
     private final List<DayBefore> days = new ArrayList<>();
+    private final List<StaffBefore> staff = new ArrayList<>();
     private final List<ScopeBefore> scopes = new ArrayList<>();
     private final ArrayDeque<Cost> spareCosts = new ArrayDeque<>();
     private final Cost totalBefore = new Cost();
@@ -30,6 +33,10 @@ final class Journal {
         days.add(new DayBefore(cohort, day, before));
     }
 
+    void changed(int day, StaffDay before) {
+        staff.add(new StaffBefore(day, before));
+    }
+
     void changed(int scope, Cost before) {
         Cost copy = spareCosts.isEmpty() ? new Cost() : spareCosts.pop();
         copy.set(before);
@@ -39,6 +46,7 @@ final class Journal {
     void clear(Cost total) {
         moves.clear();
         days.clear();
+        staff.clear();
         scopes.forEach(scope -> spareCosts.push(scope.cost()));
         scopes.clear();
         totalBefore.set(total);
@@ -51,6 +59,9 @@ final class Journal {
         for (int i = days.size() - 1; i >= 0; i--) {
             timelines.setDay(
                     days.get(i).cohort(), days.get(i).day(), days.get(i).state());
+        }
+        for (int i = staff.size() - 1; i >= 0; i--) {
+            timelines.setStaff(staff.get(i).day(), staff.get(i).staff());
         }
         for (int i = scopes.size() - 1; i >= 0; i--) {
             kept[scopes.get(i).scope()].set(scopes.get(i).cost());
