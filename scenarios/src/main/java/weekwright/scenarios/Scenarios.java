@@ -103,7 +103,8 @@ public final class Scenarios {
     }
 
     private static List<WorkedWeek> workedWeeks() {
-        return JsonMapper.shared().readValue(resource("judged-weeks/index.json"), new TypeReference<List<WorkedWeek>>() {});
+        return JsonMapper.shared()
+                .readValue(resource("judged-weeks/index.json"), new TypeReference<List<WorkedWeek>>() {});
     }
 
     private record WorkedWeek(String week, List<JudgedWeek.Worked> worked) {}

@@ -39,7 +39,13 @@ record Case(
         boolean judged = rulebook.rule("attendance").judged();
         List<Thing> asMeant = Things.of(scenario, inForce, roster, plan, judged);
         Case everybody = new Case(
-                scenario, inForce, roster, Weeks.of(scenario), Cohorts.of(scenario, roster, asMeant), asMeant, settings);
+                scenario,
+                inForce,
+                roster,
+                Weeks.of(scenario),
+                Cohorts.of(scenario, roster, asMeant),
+                asMeant,
+                settings);
         return judged ? everybody.with(new Attendance(everybody).things()) : everybody;
     }
 
