@@ -85,7 +85,11 @@ final class LearningRules {
 
         private void lesson(AimView view, Sink sink, int i) {
             Stimulus at = view.placement(i);
-            boolean again = i > 0 && view.placement(i - 1).day == at.day && view.placement(i - 1).start < at.start;
+            boolean again = false;
+            for (int before = 0; before < i; before++) {
+                Stimulus earlier = view.placement(before);
+                again |= earlier.day == at.day && earlier.start < at.start;
+            }
             if (again || view.tired(at)) {
                 Breach breach = view.breach().days(at.day, at.day).about(at).detail(again ? TWICE : TIRED);
                 breach.addAmount(view.group().heads, notFresh, again ? 2 : 1, again ? 1 : 0);

@@ -20,7 +20,7 @@ final class Links {
         /**
          * A link of a cohort.
          *
-         * @param start day of the exposure before, or {@link #UNKNOWN}
+         * @param start day of the exposure before, or the plan's first
          * @param end the view's day
          */
         void judge(Breach breach, int cohort, int start, int end);
@@ -33,12 +33,12 @@ final class Links {
         int[] cohorts = view.cohorts();
         int[] starts = new int[cohorts.length];
         for (int i = 0; i < cohorts.length; i++) {
-            starts[i] = ends(view, cohorts[i]) ? before(view, cohorts[i]) : NONE;
+            starts[i] = ends(view, cohorts[i]) ? start(view, cohorts[i]) : NONE;
         }
         for (int i = 0; i < cohorts.length; i++) {
             if (starts[i] != NONE) {
                 int start = starts[i];
-                Breach breach = view.breach().days(start == UNKNOWN ? 0 : start, view.day());
+                Breach breach = view.breach().days(start, view.day());
                 for (int j = i; j < cohorts.length; j++) {
                     if (starts[j] == start) {
                         link.judge(breach, cohorts[j], start, view.day());
@@ -48,6 +48,11 @@ final class Links {
                 rule.report(sink, view, breach);
             }
         }
+    }
+
+    private static int start(GroupView view, int cohort) {
+        int before = before(view, cohort);
+        return before == UNKNOWN ? 0 : before;
     }
 
     private static boolean ends(GroupView view, int cohort) {

@@ -23,10 +23,9 @@ final class LoadRules {
         void judge(GroupView view, Sink sink) {
             if (view.pathway() == SPEED) {
                 Links.judge(this, view, sink, (breach, cohort, start, end) -> {
-                    int from = start == Links.UNKNOWN ? 0 : start;
-                    int beyond = end - from - days;
-                    if (beyond > 0 && !Links.barred(view, cohort, from, end)) {
-                        breach.add(cohort, view.heads(cohort), Math.min(most, perDay * beyond), end - from, days);
+                    int beyond = end - start - days;
+                    if (beyond > 0 && !Links.barred(view, cohort, start, end)) {
+                        breach.add(cohort, view.heads(cohort), Math.min(most, perDay * beyond), end - start, days);
                     }
                 });
             }
@@ -46,11 +45,10 @@ final class LoadRules {
         void judge(GroupView view, Sink sink) {
             if (view.pathway() != SPEED) {
                 Links.judge(this, view, sink, (breach, cohort, start, end) -> {
-                    int from = start == Links.UNKNOWN ? 0 : start;
-                    int beyond = end - from - days;
-                    if (beyond > 0 && !Links.barred(view, cohort, from, end)) {
+                    int beyond = end - start - days;
+                    if (beyond > 0 && !Links.barred(view, cohort, start, end)) {
                         breach.detail(view.pathway().ordinal());
-                        breach.add(cohort, view.heads(cohort), perDay * beyond, end - from, days);
+                        breach.add(cohort, view.heads(cohort), perDay * beyond, end - start, days);
                     }
                 });
             }
