@@ -166,12 +166,12 @@ public final class RandomPlans {
         return Moment.of(start);
     }
 
-    /** On the grid as a rule, now and then at an odd minute; by day, when no clocks change. */
+    /** On the grid as a rule, now and then at an odd minute; from early to late, but when no clocks change. */
     private LocalDateTime anyStart(int week) {
         int daysOfWeek = Math.min(7, scenario.days() - 7 * week);
         LocalDate day = scenario.firstDay().plusDays(7L * week + random.nextInt(daysOfWeek));
         int grid = random.nextInt(10) == 0 ? 5 : scenario.gridMinutes();
-        return day.atTime(7, 0).plusMinutes((long) grid * random.nextInt(14 * 60 / grid));
+        return day.atTime(5, 0).plusMinutes((long) grid * random.nextInt(18 * 60 / grid));
     }
 
     private static boolean inWindow(Group group, LocalDateTime start) {
