@@ -58,8 +58,8 @@ final class BestKnown {
 
     void write() throws IOException {
         StringBuilder text = new StringBuilder();
-        best.forEach((key, t) -> text.append(
-                String.join(" ", key, "" + t.must(), "" + t.key(), "" + t.main(), "" + t.want()) + "\n"));
+        best.forEach((key, t) ->
+                text.append(String.join(" ", key, "" + t.must(), "" + t.key(), "" + t.main(), "" + t.want()) + "\n"));
         Files.writeString(file, text);
     }
 }

@@ -26,7 +26,13 @@ record Instance(
             new Instance("week", "one squad, one week", 1, 28, 1, List.of(1, 5), List.of(50_000L, 250_000L)),
             new Instance("four-weeks", "one squad, four weeks", 1, 28, 4, List.of(5, 10), List.of(250_000L, 500_000L)),
             new Instance(
-                    "eight-squads", "eight squads, one week", 8, 224, 1, List.of(5, 10, 20), List.of(250_000L, 1_000_000L)),
+                    "eight-squads",
+                    "eight squads, one week",
+                    8,
+                    224,
+                    1,
+                    List.of(5, 10, 20),
+                    List.of(250_000L, 1_000_000L)),
             new Instance(
                     "eight-squads-four-weeks", "eight squads, four weeks", 8, 224, 4, List.of(30), List.of(1_000_000L)),
             new Instance("twelve-weeks", "one squad, twelve weeks", 1, 28, 12, List.of(5), List.of(250_000L)));

@@ -105,7 +105,8 @@ public final class Latency {
             row(label + "sessions moved besides", moved, "");
             row(label + "want", wants, "points");
         }
-        Totals before = Objects.requireNonNull(Engine.judge(scenario, held).plan().totals());
+        Totals before =
+                Objects.requireNonNull(Engine.judge(scenario, held).plan().totals());
         out.printf(Locale.ROOT, "| with the two pins and nothing moved: must | %.0f | |%n", before.must());
     }
 

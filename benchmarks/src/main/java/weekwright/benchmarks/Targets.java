@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 import weekwright.engine.Engine;
 import weekwright.engine.Proposal;
 import weekwright.engine.search.Budget;
@@ -62,8 +61,7 @@ public final class Targets {
         out.println("| problem | rules | budget | as good above the wishes | must, key, main: worst "
                 + "| gap: median (worst) | moves a second |");
         out.println("| --- | --- | ---: | ---: | ---: | ---: | ---: |");
-        Engine.propose(
-                new Proposal(Scenarios.read("one-match"), null, Budget.seconds(2), 1, 2, null), Progress.SILENT);
+        Engine.propose(new Proposal(Scenarios.read("one-match"), null, Budget.seconds(2), 1, 2, null), Progress.SILENT);
         for (Instance row : rows) {
             for (boolean yardstick : List.of(true, false)) {
                 Scenario scenario = row.scenario(yardstick);
@@ -83,9 +81,8 @@ public final class Targets {
         List<Totals> found = new ArrayList<>();
         List<Double> speeds = new ArrayList<>();
         for (long seed = 1; seed <= seeds; seed++) {
-            Track track = new Track();
             long start = System.nanoTime();
-            Plan plan = Engine.propose(new Proposal(scenario, null, budget, seed, 2, null), track)
+            Plan plan = Engine.propose(new Proposal(scenario, null, budget, seed, 2, null), Progress.SILENT)
                     .plan();
             double seconds = (System.nanoTime() - start) / 1e9;
             Totals totals = Objects.requireNonNull(plan.totals());
@@ -126,20 +123,5 @@ public final class Targets {
 
     private static String percent(double gap) {
         return Double.isInfinite(gap) ? "–" : String.format(Locale.ROOT, "%.1f %%", 100 * gap);
-    }
-
-    /** Hears of nothing; kept apart so that a slow listener is no part of what is measured. */
-    private static final class Track implements Progress {
-        private @Nullable Totals last;
-
-        @Override
-        public synchronized void better(Totals totals, int placed, int sessions, long moves, double seconds) {
-            last = totals;
-        }
-
-        @Override
-        public boolean stop() {
-            return false;
-        }
     }
 }
