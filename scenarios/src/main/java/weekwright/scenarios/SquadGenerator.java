@@ -64,6 +64,15 @@ public final class SquadGenerator {
         return scenario(id, zone, firstDay, weeks * 7, 15, squads, facilities, staff(groups));
     }
 
+    /**
+     * A club of three small groups for two to four weeks in which everything that the rules know of happens: athletes of
+     * several groups, shifts, second clubs, limits, lent minutes, learners, rotating lifts, tapers, journeys, packs, and
+     * clocks that change.
+     */
+    public static Scenario club(long seed) {
+        return MadeUpClub.of(seed);
+    }
+
     /** One small squad with 3 to 5 sessions in 4 to 7 days on a grid of an hour, small enough to try everything. */
     public static Scenario tiny(long seed) {
         Random random = new Random(seed);
@@ -87,7 +96,7 @@ public final class SquadGenerator {
         Random random = new Random(seed);
         ZoneId zone = ZONES.get(random.nextInt(ZONES.size()));
         LocalDate firstDay = FIRST_MONDAY.plusWeeks(random.nextInt(WEEKS_OF_THE_YEAR));
-        MadeUpGroup squad = MadeUpGroup.small(5 + random.nextInt(3), firstDay, random);
+        MadeUpGroup squad = MadeUpGroup.small(6 + random.nextInt(3), firstDay, random);
         List<Facility> facilities = List.of(
                 Parts.facility("pitch", "Pitch", FacilityKind.FIELD, 100, 1, List.of()),
                 Parts.facility("gym", "Gym", FacilityKind.GYM, null, 1, List.of(window("09:00", "20:00"))));

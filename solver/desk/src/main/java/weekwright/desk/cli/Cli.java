@@ -55,6 +55,7 @@ final class Cli {
         return switch (asked) {
             case "propose" -> List.of(new ProposeCommand(around));
             case "check" -> List.of(new CheckCommand(around));
+            case "pin" -> List.of(new PinCommand(around));
             case "rules" -> List.of(new RulesCommand(around));
             case "catalogue" -> List.of(new CatalogueCommand(around));
             case "schema" -> List.of(new SchemaCommand(around));
@@ -64,7 +65,9 @@ final class Cli {
             case "redo" -> List.of(new RedoCommand(around));
             case "forget" -> List.of(new ForgetCommand(around));
             default ->
-                Stream.of("propose", "check", "rules", "catalogue", "schema", "demo", "history", "undo", "redo", "forget")
+                Stream.of(
+                                "propose", "check", "pin", "rules", "catalogue", "schema", "demo", "history", "undo",
+                                "redo", "forget")
                         .flatMap(name -> commands(name).stream())
                         .toList();
         };

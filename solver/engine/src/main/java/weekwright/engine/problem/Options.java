@@ -36,7 +36,7 @@ final class Options {
             addAll(draft, now, found);
         }
         if (now != null) {
-            boolean leaves = barred(draft, now, now.day) && (!draft.stays || !found.isEmpty());
+            boolean leaves = leaves(draft, now, found);
             draft.before = leaves ? now : addOnce(found, now);
         }
         Stimulus[] options = found.toArray(Stimulus[]::new);
@@ -79,6 +79,21 @@ final class Options {
         }
     }
 
+    /**
+     * Whether it must leave where it stands, because that day is barred. What must stay placed, and has nowhere to go in
+     * the hours allowed, goes outside them; where every day is barred it stays where it is.
+     */
+    private boolean leaves(SessionDraft draft, Stimulus now, List<Stimulus> found) {
+        if (!barred(draft, now, now.day)) {
+            return false;
+        }
+        if (draft.stays && found.isEmpty()) {
+            draft.anyHour = true;
+            addAll(draft, now, found);
+        }
+        return !draft.stays || !found.isEmpty();
+    }
+
     /** Whether a day is barred; a day that is held as well is kept. */
     private boolean barred(SessionDraft draft, @Nullable Stimulus now, int day) {
         boolean held = now != null && now.day == day && (draft.pin.day() || draft.pin.start());
@@ -95,11 +110,12 @@ final class Options {
 
     private void addPlaces(SessionDraft draft, List<Stimulus> found, int day, int start, Dose dose) {
         int end = start + minutes(draft, dose);
-        if (draft.group.outside(start, end) > 0) {
+        if (!draft.anyHour && draft.group.outside(start, end) > 0) {
             return;
         }
         for (int facility : facilities(draft)) {
             boolean shut = draft.openOnly
+                    && !draft.anyHour
                     && facility >= 0
                     && problem.facilities.get(facility).shut(start, end) > 0;
             if (!shut) {

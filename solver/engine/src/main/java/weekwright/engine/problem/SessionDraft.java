@@ -17,6 +17,9 @@ final class SessionDraft {
     final @Nullable Placement placement;
 
     boolean openOnly = true;
+    /** Windows and opening hours left aside, where pins leave no other way. */
+    boolean anyHour;
+
     boolean stays;
 
     @Nullable

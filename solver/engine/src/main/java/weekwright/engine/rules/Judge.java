@@ -107,9 +107,16 @@ public final class Judge {
     }
 
     private void touchAim(Session session, @Nullable Stimulus from, @Nullable Stimulus to) {
-        boolean counted = from == null || to == null || from.dose != to.dose;
-        if (session.aim != null && counted) {
-            scopes.aim(session.aim.index, 7 * session.week, marks);
+        boolean elsewhere = from == null || to == null || from.dose != to.dose || from.start != to.start;
+        if (session.aim == null || !elsewhere) {
+            return;
+        }
+        scopes.aim(session.aim.index, 7 * session.week, marks);
+        if (from != null) {
+            scopes.topUps(session.aim.index, from.day, marks);
+        }
+        if (to != null) {
+            scopes.topUps(session.aim.index, to.day, marks);
         }
     }
 
@@ -198,7 +205,7 @@ public final class Judge {
             DayState now = timelines.workedOut(cohort, day, new DayState());
             journal.changed(cohort, day, before);
             timelines.setDay(cohort, day, now);
-            scopes.dayChanged(problem.cohorts.get(cohort).mainGroup(), day, before, now, marks);
+            scopes.dayChanged(cohort, day, before, now, timelines, marks);
         }
         dirtyCount = 0;
         for (int i = 0; i < marks.count(); i++) {
@@ -282,7 +289,7 @@ public final class Judge {
     /** Tells a sink what is broken in all scopes that a placement of a session touches or would touch. */
     public void explainAround(Session session, Stimulus at, Sink facts) {
         Marks around = new Marks(scopes.count());
-        scopes.touchedBy(at, session.aim == null ? -1 : session.aim.index, around);
+        scopes.touchedBy(at, session.aim == null ? -1 : session.aim.index, timelines, around);
         scopes.staffOn(at.day, around);
         for (int i = 0; i < around.count(); i++) {
             evaluator.scope(around.at(i), facts);

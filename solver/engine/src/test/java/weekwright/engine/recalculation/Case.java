@@ -16,6 +16,7 @@ import weekwright.model.scenario.Scenario;
 /**
  * All that the rules look at.
  *
+ * @param cohorts people of whom all the same is known
  * @param things everything that takes time, in order
  * @param settings the rules as they hold for each group
  */
@@ -24,6 +25,7 @@ record Case(
         Catalogue catalogue,
         Roster roster,
         Weeks weeks,
+        List<List<Person>> cohorts,
         List<Thing> things,
         Map<String, RuleSettings> settings) {
     static Case of(Scenario scenario, Catalogue catalogue, Rulebook rulebook, Plan plan) {
@@ -31,10 +33,30 @@ record Case(
         Catalogue inForce = catalogue.with(scenario.catalogue());
         Map<String, RuleSettings> settings = new LinkedHashMap<>();
         for (Group group : scenario.groups()) {
-            settings.put(group.id(), RuleSettings.of(rulebook, scenario.rules(), group.rules()));
+            settings.put(group.id(), Packs.settings(rulebook, scenario, group));
         }
-        return new Case(
-                scenario, inForce, roster, Weeks.of(scenario), Things.of(scenario, inForce, roster, plan), settings);
+        // Until the engine judges who comes, everybody does, and nothing is lent.
+        boolean judged = rulebook.rule("attendance").judged();
+        List<Thing> asMeant = Things.of(scenario, inForce, roster, plan, judged);
+        Case everybody = new Case(
+                scenario,
+                inForce,
+                roster,
+                Weeks.of(scenario),
+                Cohorts.of(scenario, roster, asMeant),
+                asMeant,
+                settings);
+        return judged ? everybody.with(new Attendance(everybody).things()) : everybody;
+    }
+
+    private Case with(List<Thing> others) {
+        return new Case(scenario, catalogue, roster, weeks, cohorts, others, settings);
+    }
+
+    /** The same for one person and some things only. */
+    Case only(Person person, List<Thing> some) {
+        List<Person> alone = List.of(person);
+        return new Case(scenario, catalogue, new Roster(scenario, alone), weeks, List.of(alone), some, settings);
     }
 
     List<Person> people() {
@@ -112,5 +134,14 @@ record Case(
                 .max(Fraction.of(family.demand().tissue()))
                 .max(Fraction.of(family.demand().metabolic()).minus(Fraction.of(2)))
                 .times(upperShare(placement, group(placement.group()).kind()));
+    }
+
+    /** Whether the family alone, at full dose and with its usual minutes, makes a low day. */
+    boolean isLowFamily(Thing placement) {
+        Family family = placement.trains();
+        Fraction load = Fraction.of(family.rpe())
+                .times(family.minutes() + (long) family.warmUpMinutes())
+                .dividedBy(Fraction.of(110));
+        return !familyDemand(placement).max(load).above(Fraction.of(55, 10));
     }
 }

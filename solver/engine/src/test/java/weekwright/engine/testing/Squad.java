@@ -10,6 +10,9 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.Engine;
+import weekwright.engine.Proposal;
+import weekwright.engine.search.Budget;
+import weekwright.engine.search.Progress;
 import weekwright.model.catalogue.Catalogue;
 import weekwright.model.catalogue.FamilyPatch;
 import weekwright.model.plan.LeftOut;
@@ -27,6 +30,7 @@ import weekwright.model.scenario.FacilityKind;
 import weekwright.model.scenario.FixtureWeight;
 import weekwright.model.scenario.GroupKind;
 import weekwright.model.scenario.Level;
+import weekwright.model.scenario.Metres;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Pathway;
 import weekwright.model.scenario.PerWeek;
@@ -183,6 +187,23 @@ public final class Squad {
         return this;
     }
 
+    public Squad power() {
+        goal().power = true;
+        return this;
+    }
+
+    /** Sprint metres of a full session: those near best speed, and all. */
+    public Squad metres(int fast, int all) {
+        goal().metres = new Metres(fast, all);
+        return this;
+    }
+
+    /** Factors of the main part by week. */
+    public Squad factors(Double... byWeek) {
+        goal().weeks = List.of(byWeek);
+        return this;
+    }
+
     public Squad mainMinutes(int minutes) {
         goal().minutes = minutes;
         return this;
@@ -224,6 +245,11 @@ public final class Squad {
 
     public Squad weight(FixtureWeight weight) {
         return latest(thing -> thing.weight = weight);
+    }
+
+    /** Days of taper that are wanted before the fixture. */
+    public Squad tapering(int days) {
+        return latest(thing -> thing.taperDays = days);
     }
 
     public Squad travelling(int outMinutes, int backMinutes) {
@@ -539,6 +565,12 @@ public final class Squad {
                 catalogue,
                 rules,
                 List.of());
+    }
+
+    /** Some plan of the scenario, proposed from this one in so many moves. */
+    public Plan proposed(int moves) {
+        Proposal proposal = new Proposal(scenario(), plan(), Budget.moves(moves), 1, 1, null);
+        return Engine.propose(proposal, Progress.SILENT).plan();
     }
 
     /** The plan document. */
