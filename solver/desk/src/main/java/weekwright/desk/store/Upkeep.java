@@ -32,7 +32,7 @@ final class Upkeep {
 
     private @Nullable Version head;
     private @Nullable LocalDate thinned;
-    private @Nullable Version written;
+    private @Nullable Revision written;
     private Texts writtenTexts = new Texts(Map.of());
 
     Upkeep(
@@ -227,9 +227,9 @@ final class Upkeep {
 
     /** The documents of a version as the program writes them; of the last one asked for they are known. */
     Texts texts(Version version) {
-        if (version != written) {
+        if (!version.revision().equals(written)) {
             writtenTexts = Texts.of(version.contents());
-            written = version;
+            written = version.revision();
         }
         return writtenTexts;
     }
