@@ -190,12 +190,17 @@ public final class Documents {
                 plan.findings());
     }
 
-    /** {@code sha256:} and the digest of the scenario as it is written. */
+    /** The digest of the scenario as it is written. */
     public static String digest(Scenario scenario) {
+        return digest(write(scenario).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** {@code sha256:} and the digest of the bytes, in hexadecimal digits. */
+    public static String digest(byte[] bytes) {
         try {
-            byte[] hash =
-                    MessageDigest.getInstance("SHA-256").digest(write(scenario).getBytes(StandardCharsets.UTF_8));
-            return "sha256:" + HexFormat.of().formatHex(hash);
+            return "sha256:"
+                    + HexFormat.of()
+                            .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

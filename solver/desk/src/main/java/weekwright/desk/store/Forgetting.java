@@ -107,10 +107,14 @@ final class Forgetting {
             throw e;
         }
         disk.rename(folder.resolve(HISTORY), folder.resolve(LAST));
-        disk.sync(folder);
-        disk.rename(next, folder.resolve(HISTORY));
-        disk.sync(folder);
-        finish();
+        try {
+            disk.sync(folder);
+            disk.rename(next, folder.resolve(HISTORY));
+            disk.sync(folder);
+            finish();
+        } catch (IOException e) {
+            throw StoreFault.halfForgotten(folder, e);
+        }
     }
 
     private void giveUp(Path next) {

@@ -145,7 +145,7 @@ final class History {
                 if (Documents.form(text).orElse(0) > Scenario.VERSION) {
                     throw StoreFault.newer(where.resolve(part.file()));
                 }
-                if (!Texts.digest(text).equals(digest)) {
+                if (!Documents.digest(text).equals(digest)) {
                     throw new DamagedException(part.file() + " is not as it was written");
                 }
                 texts.put(part, text);
@@ -179,15 +179,32 @@ final class History {
      */
     void append(Revision revision, Texts texts) throws IOException {
         Path writing = folder.resolve(WRITING);
+        Path named = folder.resolve(place(revision).name());
         try {
             disk.deleteAll(writing);
             fill(writing, revision, texts);
-            disk.rename(writing, folder.resolve(place(revision).name()));
+            disk.rename(writing, named);
         } catch (IOException e) {
             tidyUp(writing);
             throw e;
         }
-        disk.sync(folder);
+        try {
+            disk.sync(folder);
+        } catch (IOException e) {
+            takeBack(named, writing);
+            throw e;
+        }
+    }
+
+    /** What is said not to be saved must not turn up later. */
+    private void takeBack(Path named, Path writing) {
+        try {
+            disk.rename(named, writing);
+            disk.deleteAll(writing);
+        } catch (IOException e) {
+            // The disk is gone altogether; whoever finds it again finds the change, whole.
+            return;
+        }
     }
 
     /** Writes a revision where no other is yet, all of it synced but its name. */

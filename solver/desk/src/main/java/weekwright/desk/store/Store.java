@@ -10,7 +10,6 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.document.DocumentException;
 
@@ -27,9 +26,6 @@ public final class Store {
     private final Path folder;
     private final Clock clock;
     private final Turns turns;
-    private final History history;
-    private final WorkingCopies copies;
-    private final Forgetting forgetting;
     private final Upkeep upkeep;
     private final News news = new News();
 
@@ -37,10 +33,7 @@ public final class Store {
         this.folder = folder;
         this.clock = clock;
         this.turns = new Turns(folder, disk, patience);
-        this.history = new History(folder.resolve(Forgetting.HISTORY), disk);
-        this.copies = new WorkingCopies(folder, disk);
-        this.forgetting = new Forgetting(folder, disk, history, copies);
-        this.upkeep = new Upkeep(folder, disk, history, copies, forgetting, retention, news);
+        this.upkeep = new Upkeep(folder, disk, retention, news);
     }
 
     /** Whether a folder keeps its revisions. */
@@ -98,7 +91,7 @@ public final class Store {
     /** All revisions that are kept, the newest first. */
     public List<Revision> history() {
         return settled(head -> {
-            List<Revision> all = new ArrayList<>(history.all());
+            List<Revision> all = new ArrayList<>(upkeep.history().all());
             Collections.reverse(all);
             return List.copyOf(all);
         });
@@ -115,7 +108,7 @@ public final class Store {
 
     private Version version(int number) throws IOException {
         try {
-            return history.version(number);
+            return upkeep.history().version(number);
         } catch (DamagedException e) {
             throw new StoreFault("There is no revision " + number + " to read: " + e.getMessage()
                     + ". The list of revisions names those that are kept.");
@@ -147,20 +140,14 @@ public final class Store {
                     kept,
                     late(head, expected) + " Yours is kept beside as revision " + kept.number() + ".");
         }
-        return saved(head, label, offered, texts, 0, "");
+        clockCheck(head);
+        Version saved = upkeep.append(label, offered, texts, now());
+        return new Outcome.Saved(saved, "Saved as revision " + saved.number() + ".");
     }
 
     private static String late(Version head, int expected) {
         return "This was made from revision " + expected + ", and the plan has moved on: revision " + head.number()
                 + " (" + head.revision().label() + ") is in force and stays so.";
-    }
-
-    /** Appends a revision; what it shows is its own unless an older one is named. */
-    private Outcome saved(Version head, String label, Contents contents, Texts texts, int shows, String said)
-            throws IOException {
-        clockCheck(head);
-        Version saved = upkeep.append(label, contents, texts, shows, now());
-        return new Outcome.Saved(saved, said.isEmpty() ? "Saved as revision " + saved.number() + "." : said);
     }
 
     private void clockCheck(Version head) {
@@ -195,7 +182,7 @@ public final class Store {
             });
             Outcome outcome = commit(head, expected, label, merge.texts().read(), merge.texts());
             if (outcome instanceof Outcome.Saved) {
-                merge.unfit().forEach(part -> news.tell(Upkeep.unfit(part, head.number())));
+                upkeep.tellUnfit(merge, head.number());
             }
             return outcome;
         });
@@ -207,8 +194,8 @@ public final class Store {
             if (head.number() != expected) {
                 return new Outcome.Stale(head, null, null, late(head, expected));
             }
-            Version before = upkeep.before(head.revision().shows());
-            String undone = upkeep.label(head.revision().shows());
+            Version before = upkeep.trail().before(head.revision().shows());
+            String undone = upkeep.trail().label(head.revision().shows());
             return before == null
                     ? new Outcome.Same(head, "There is nothing to undo: this is the oldest state that is kept.")
                     : shown(head, before, "Undone: " + undone);
@@ -221,20 +208,19 @@ public final class Store {
             if (head.number() != expected) {
                 return new Outcome.Stale(head, null, null, late(head, expected));
             }
-            Version after = upkeep.after(head.revision());
+            Version after = upkeep.trail().after(head.revision());
             return after == null
                     ? new Outcome.Same(head, "There is nothing to redo: nothing was undone since the last change.")
                     : shown(
                             head,
                             after,
-                            "Done again: " + upkeep.label(after.revision().shows()));
+                            "Done again: " + upkeep.trail().label(after.revision().shows()));
         });
     }
 
     private Outcome shown(Version head, Version target, String label) throws IOException {
-        Contents contents = target.contents();
-        return saved(
-                head, label, contents, Texts.of(contents), target.revision().shows(), label + ".");
+        clockCheck(head);
+        return new Outcome.Saved(upkeep.showAgain(label, target, now()), label + ".");
     }
 
     /**
@@ -262,12 +248,10 @@ public final class Store {
      */
     public Outcome forget(String athlete) {
         return settled(head -> {
-            Set<String> names = forgetting.names(athlete);
-            if (names.isEmpty()) {
+            Version clean = upkeep.forget(athlete, head, now());
+            if (clean == null) {
                 return new Outcome.Same(head, "No revision knows an athlete with this id: nothing was changed.");
             }
-            upkeep.forget(new Scrub(athlete, names), head, now());
-            Version clean = upkeep.settle(now());
             return new Outcome.Saved(
                     clean,
                     "The athlete is forgotten in all revisions of this folder. Files that were"

@@ -57,6 +57,13 @@ public final class StoreFault extends RuntimeException {
                 + " just now: try again when it has ended." + SAFE);
     }
 
+    static StoreFault halfForgotten(Path folder, IOException cause) {
+        return new StoreFault(
+                "The folder " + folder + " could not be written to the end: " + reason(cause) + ". Without the athlete all"
+                        + " is saved; what still holds the name is deleted when the folder is opened next: open it again.",
+                cause);
+    }
+
     static StoreFault newer(Path file) {
         return new StoreFault(file + " was written by a newer version of the program, which this one cannot read: use"
                 + " the newer one." + SAFE);

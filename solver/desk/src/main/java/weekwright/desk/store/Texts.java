@@ -1,11 +1,8 @@
 package weekwright.desk.store;
 
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -56,18 +53,8 @@ final class Texts {
     /** The digest of each document that is there, by the name of its file. */
     Map<String, String> digests() {
         Map<String, String> digests = new LinkedHashMap<>();
-        bytes.forEach((part, text) -> digests.put(part.file(), digest(text)));
+        bytes.forEach((part, text) -> digests.put(part.file(), Documents.digest(text)));
         return digests;
-    }
-
-    static String digest(byte[] text) {
-        try {
-            return "sha256:"
-                    + HexFormat.of()
-                            .formatHex(MessageDigest.getInstance("SHA-256").digest(text));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
     }
 
     /**

@@ -5,16 +5,12 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.document.DocumentException;
-import weekwright.model.document.Documents;
-import weekwright.model.scenario.Scenario;
 
 /** What is done to a folder under its lock: finding the version in force, mending, appending, thinning out. */
 final class Upkeep {
@@ -29,64 +25,47 @@ final class Upkeep {
     private final Forgetting forgetting;
     private final Retention retention;
     private final News news;
+    private final Trail trail;
+    private final Outside outside;
 
-    private @Nullable Version head;
     private @Nullable LocalDate thinned;
     private @Nullable Revision written;
     private Texts writtenTexts = new Texts(Map.of());
 
-    Upkeep(
-            Path folder,
-            Disk disk,
-            History history,
-            WorkingCopies copies,
-            Forgetting forgetting,
-            Retention retention,
-            News news) {
+    Upkeep(Path folder, Disk disk, Retention retention, News news) {
         this.folder = folder;
         this.disk = disk;
-        this.history = history;
-        this.copies = copies;
-        this.forgetting = forgetting;
         this.retention = retention;
         this.news = news;
+        this.history = new History(folder.resolve(Forgetting.HISTORY), disk);
+        this.copies = new WorkingCopies(folder, disk);
+        this.forgetting = new Forgetting(folder, disk, history, copies);
+        this.trail = new Trail(history, news);
+        this.outside = new Outside(folder, history, copies, news);
+    }
+
+    History history() {
+        return history;
+    }
+
+    Trail trail() {
+        return trail;
     }
 
     /** The version in force of a folder that may keep no revisions yet. */
     Version open(Instant now) throws IOException, DocumentException {
         forgetting.finish();
-        if (!disk.isFolder(historyFolder())) {
-            Texts texts = firstFiles();
-            disk.makeFolder(historyFolder());
-            disk.sync(folder);
-            return append(START, texts.read(), texts, 0, now);
+        boolean begun = disk.isFolder(historyFolder());
+        if (begun && !history.isEmpty()) {
+            Version settled = settle(now);
+            thin(settled, now);
+            return settled;
         }
-        if (history.isEmpty()) {
-            // The program ended between making the folder of revisions and the first of them.
-            Texts texts = firstFiles();
-            return append(START, texts.read(), texts, 0, now);
+        Texts first = outside.first();
+        if (!begun) {
+            makeHistory();
         }
-        Version settled = settle(now);
-        thin(settled, now);
-        return settled;
-    }
-
-    private Path historyFolder() {
-        return folder.resolve(Forgetting.HISTORY);
-    }
-
-    /** The files of a folder without revisions, as the program writes them. */
-    private Texts firstFiles() throws IOException, DocumentException {
-        Map<Part, byte[]> there = copies.read();
-        if (!there.containsKey(Part.SCENARIO)) {
-            throw new StoreFault("The folder " + folder + " holds no scenario.json: put one there first, for example"
-                    + " with: weekwright demo one-match -o FOLDER/scenario.json");
-        }
-        refuseNewer(there);
-        return Merge.of(new Texts(Map.of()), there, (part, why) -> {
-                    throw why;
-                })
-                .texts();
+        return append(START, first.read(), first, now);
     }
 
     /** Begins a folder with the first revision. */
@@ -94,9 +73,17 @@ final class Upkeep {
         if (Store.isStore(folder, disk) || copies.read().containsKey(Part.SCENARIO)) {
             throw new StoreFault("The folder " + folder + " holds a scenario already: open it, or name another one.");
         }
+        makeHistory();
+        return append(label, texts.read(), texts, now);
+    }
+
+    private Path historyFolder() {
+        return folder.resolve(Forgetting.HISTORY);
+    }
+
+    private void makeHistory() throws IOException {
         disk.makeFolder(historyFolder());
         disk.sync(folder);
-        return append(label, texts.read(), texts, 0, now);
     }
 
     /** The version in force, after all that a crash or a hand has left is mended. */
@@ -108,72 +95,36 @@ final class Upkeep {
         history.sweep();
         copies.sweep();
         int highest = history.numbers().stream().mapToInt(Integer::intValue).max().orElse(0);
-        Version newest = newest();
+        Version newest = trail.newest();
         Version settled =
                 newest == null ? fromFiles(now) : absorb(newest, newest.number() < highest, now);
         refresh(settled);
         return settled;
     }
 
-    /** The newest revision that can be read; damaged ones are set aside on the way. */
-    private @Nullable Version newest() throws IOException {
-        List<Integer> numbers = history.numbers();
-        boolean damaged = false;
-        for (int i = numbers.size() - 1; i >= 0; i--) {
-            int number = numbers.get(i);
-            try {
-                Version known = head;
-                if (known == null || !known.revision().equals(history.revision(number))) {
-                    known = history.version(number);
-                }
-                head = known;
-                if (damaged) {
-                    news.tell("Revision " + number + " (" + known.revision().label()
-                            + ") is the newest that could be read.");
-                }
-                return known;
-            } catch (DamagedException e) {
-                setAside(number, e);
-                damaged = true;
-            }
-        }
-        return null;
-    }
-
-    private void setAside(int number, DamagedException why) throws IOException {
-        String aside = history.setAside(number);
-        news.tell("Revision " + number + " is damaged: " + why.getMessage() + ". What is left of it is kept in "
-                + Forgetting.HISTORY + "/" + aside + ".");
-    }
-
     /** No revision can be read: what the coach sees in the folder is all there is. */
     private Version fromFiles(Instant now) throws IOException {
         try {
-            Texts texts = firstFiles();
+            Texts texts = outside.first();
             news.tell("No revision could be read; the files of the folder are sound and are in force.");
-            return append(RECOVERED, texts.read(), texts, 0, now);
+            return append(RECOVERED, texts.read(), texts, now);
         } catch (DocumentException e) {
             throw new StoreFault("Neither a revision nor the files in " + folder + " can be read: "
                     + e.problems().get(0) + " Nothing was deleted: take them from a copy.");
         }
     }
 
-    /** What was changed by hand becomes a revision; what cannot be used is kept aside. */
+    /** What was changed by hand becomes a revision. */
     private Version absorb(Version newest, boolean recovered, Instant now) throws IOException {
-        Texts inForce = texts(newest);
-        Map<Part, byte[]> there = strange(copies.read(), inForce);
-        if (there.isEmpty()) {
+        Merge merge = outside.changes(texts(newest), newest.number(), now);
+        if (merge == null) {
             return newest;
         }
-        refuseNewer(there);
         try {
-            Merge merge = Merge.of(inForce, there, (part, why) -> keepAside(part, why, newest, now));
-            if (merge.changed().isEmpty()) {
-                return newest;
-            }
-            Version edited = append(recovered ? RECOVERED : OUTSIDE, merge.texts().read(), merge.texts(), 0, now);
+            Version edited =
+                    append(recovered ? RECOVERED : OUTSIDE, merge.texts().read(), merge.texts(), now);
             news.tell(found(merge.changed(), recovered) + ": this is revision " + edited.number() + " now.");
-            merge.unfit().forEach(part -> news.tell(unfit(part, newest.number())));
+            tellUnfit(merge, newest.number());
             return edited;
         } catch (DocumentException e) {
             throw new IllegalStateException("what was merged was read before", e);
@@ -186,43 +137,11 @@ final class Upkeep {
         return files + (recovered ? " still held what was saved after it" : changedOutside);
     }
 
-    /** What a coach is told of a document that a changed scenario has no place for. */
-    static String unfit(Part part, int number) {
-        return part.file() + " does not fit the changed scenario and is left out; revision " + number
-                + " still has it.";
-    }
-
-    private void keepAside(Part part, DocumentException why, Version newest, Instant now) throws IOException {
-        String name = copies.keepAside(part, now);
-        news.tell(part.file() + " could not be used and is kept as " + name + "; the one of revision " + newest.number()
-                + " takes its place. What was wrong: " + why.problems().get(0));
-    }
-
-    /** The files that are neither what is in force nor what any revision held: those a crash left behind are passed over. */
-    private Map<Part, byte[]> strange(Map<Part, byte[]> there, Texts inForce) throws IOException {
-        Map<Part, byte[]> strange = new EnumMap<>(Part.class);
-        there.forEach((part, text) -> {
-            if (!Arrays.equals(text, inForce.get(part))) {
-                strange.put(part, text);
-            }
-        });
-        if (!strange.isEmpty()) {
-            List<Revision> all = history.all();
-            strange.entrySet().removeIf(entry -> held(all, entry.getKey(), Texts.digest(entry.getValue())));
-        }
-        return strange;
-    }
-
-    private static boolean held(List<Revision> all, Part part, String digest) {
-        return all.stream().anyMatch(revision -> digest.equals(revision.files().get(part.file())));
-    }
-
-    private void refuseNewer(Map<Part, byte[]> texts) {
-        texts.forEach((part, text) -> {
-            if (Documents.form(text).orElse(0) > Scenario.VERSION) {
-                throw StoreFault.newer(copies.path(part));
-            }
-        });
+    /** Tells of documents that a changed scenario has no place for. */
+    void tellUnfit(Merge merge, int number) {
+        merge.unfit()
+                .forEach(part -> news.tell(part.file() + " does not fit the changed scenario and is left out; revision "
+                        + number + " still has it."));
     }
 
     /** The documents of a version as the program writes them; of the last one asked for they are known. */
@@ -235,14 +154,25 @@ final class Upkeep {
     }
 
     /** Appends a revision and puts it in force. */
-    Version append(String label, Contents contents, Texts texts, int shows, Instant now) throws IOException {
+    Version append(String label, Contents contents, Texts texts, Instant now) throws IOException {
         int number = history.next();
-        Revision revision = new Revision(number, now, label, shows == 0 ? number : shows, false, texts.digests());
+        return append(new Revision(number, now, label, number, false, texts.digests()), contents, texts);
+    }
+
+    /** Appends a revision that shows once more what an older one showed, and puts it in force. */
+    Version showAgain(String label, Version older, Instant now) throws IOException {
+        Texts texts = texts(older);
+        int shows = older.revision().shows();
+        return append(
+                new Revision(history.next(), now, label, shows, false, texts.digests()), older.contents(), texts);
+    }
+
+    private Version append(Revision revision, Contents contents, Texts texts) throws IOException {
         history.append(revision, texts);
         Version appended = new Version(revision, contents);
-        head = appended;
+        trail.head(appended);
         refresh(appended);
-        thin(appended, now);
+        thin(appended, revision.at());
         return appended;
     }
 
@@ -286,63 +216,15 @@ final class Upkeep {
         }
     }
 
-    /** Rewrites all without an athlete. */
-    void forget(Scrub scrub, Version version, Instant now) throws IOException {
-        head = null;
-        forgetting.run(scrub, version, now);
-    }
-
-    /** The state before a change: the newest that is kept of those made before it; null where there is none. */
+    /** Rewrites all without an athlete; gives the version in force, or null where no revision knows the athlete. */
     @Nullable
-    Version before(int change) throws IOException {
-        List<Integer> numbers = history.numbers();
-        for (int i = numbers.size() - 1; i >= 0; i--) {
-            if (numbers.get(i) < change) {
-                try {
-                    return history.version(numbers.get(i));
-                } catch (DamagedException e) {
-                    setAside(numbers.get(i), e);
-                }
-            }
+    Version forget(String athlete, Version version, Instant now) throws IOException {
+        Set<String> names = forgetting.names(athlete);
+        if (names.isEmpty()) {
+            return null;
         }
-        return null;
-    }
-
-    /** The state that was undone last to come to what a revision shows; null where there is none. */
-    @Nullable
-    Version after(Revision revision) throws IOException {
-        List<Revision> all = new ArrayList<>(history.all());
-        all.removeIf(Revision::beside);
-        for (int i = all.size() - 1; i >= 0; i--) {
-            Revision candidate = all.get(i);
-            if (parent(candidate.shows(), all) == revision.shows()) {
-                try {
-                    return history.version(candidate.number());
-                } catch (DamagedException e) {
-                    setAside(candidate.number(), e);
-                }
-            }
-        }
-        return null;
-    }
-
-    /** What was shown when a change was made, or 0. */
-    private static int parent(int change, List<Revision> all) {
-        int parent = 0;
-        for (Revision revision : all) {
-            if (revision.number() < change) {
-                parent = revision.shows();
-            }
-        }
-        return parent;
-    }
-
-    /** What was done in a revision. */
-    String label(int number) throws IOException {
-        try {
-            return history.revision(number).label();
-        } catch (DamagedException e) {
-            return Revision.NO_LABEL;
-        }
+        trail.head(null);
+        forgetting.run(new Scrub(athlete, names), version, now);
+        return settle(now);
     }
 }

@@ -14,7 +14,10 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** The three files that a coach sees, opens and may change in any editor. They follow the version in force. */
+/**
+ * The three files that a coach sees, opens and may change in any editor. They follow the version in force; what somebody
+ * has saved since they were read last is left alone, and found at the next reading.
+ */
 final class WorkingCopies {
     private static final Pattern ASIDE = Pattern.compile("(scenario|plan|log)\\.damaged-.*\\.json");
     private static final DateTimeFormatter TIME =
@@ -22,6 +25,7 @@ final class WorkingCopies {
 
     private final Path folder;
     private final Disk disk;
+    private final Map<Part, byte[]> seen = new EnumMap<>(Part.class);
 
     WorkingCopies(Path folder, Disk disk) {
         this.folder = folder;
@@ -41,6 +45,8 @@ final class WorkingCopies {
                 texts.put(part, text);
             }
         }
+        seen.clear();
+        seen.putAll(texts);
         return texts;
     }
 
@@ -57,7 +63,9 @@ final class WorkingCopies {
         boolean changed = false;
         for (Part part : Part.values()) {
             byte[] text = wanted.get(part);
-            if (!Arrays.equals(text, read(part))) {
+            byte[] there = read(part);
+            boolean untouched = there == null || Arrays.equals(there, seen.get(part));
+            if (untouched && !Arrays.equals(text, there)) {
                 replace(part, text);
                 changed = true;
             }
@@ -70,12 +78,14 @@ final class WorkingCopies {
     private void replace(Part part, byte @Nullable [] text) throws IOException {
         if (text == null) {
             disk.delete(path(part));
+            seen.remove(part);
             return;
         }
         Path writing = folder.resolve(part.temporary());
         disk.write(writing, text);
         disk.sync(writing);
         disk.rename(writing, path(part));
+        seen.put(part, text);
     }
 
     /** Gives a file that cannot be used another name; gives that name. */

@@ -262,6 +262,18 @@ class StoreTest {
     }
 
     @Test
+    void what_an_editor_saves_while_a_change_is_written_is_left_for_the_next_look() throws Exception {
+        WorkingCopies copies = new WorkingCopies(FOLDER, disk);
+        copies.read();
+        disk.byHand(FOLDER.resolve("scenario.json"), "saved at this very moment");
+
+        copies.refresh(Texts.of(Harbour.week(1)));
+
+        assertThat(file("scenario.json")).isEqualTo("saved at this very moment");
+        assertThat(file("plan.json")).contains("2027-03-01T07:00");
+    }
+
+    @Test
     void other_spacing_is_no_change() throws Exception {
         Store store = open();
         disk.byHand(FOLDER.resolve("scenario.json"), "\n\n" + Harbour.SCENARIO);
