@@ -2,18 +2,23 @@ package weekwright.desk.app;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
 import weekwright.desk.store.RealDisk;
 import weekwright.desk.store.Store;
 import weekwright.desk.store.StoreFault;
 import weekwright.model.document.DocumentException;
-import weekwright.model.document.Problem;
 
 /** Folders that keep every change of a plan. */
 public final class Folders {
+    static final String SCENARIO = "scenario.json";
+    static final String PLAN = "plan.json";
+
     private Folders() {}
 
     /**
-     * Opens a folder; one that keeps no revisions yet begins with the files that lie in it.
+     * Opens a folder; one that keeps no revisions yet begins with the files that lie in it. Files that cannot be used are
+     * kept aside, and what was saved last takes their place.
      *
      * @throws FileFault when it cannot be read or written, or holds no scenario
      * @throws InputFault when the files that it would begin with cannot be used
@@ -22,9 +27,29 @@ public final class Folders {
         try {
             return Store.open(folder, new RealDisk(), clock);
         } catch (DocumentException e) {
-            throw new InputFault(e.problems().stream().map(Problem::toString).toList());
+            throw InputFault.of(e);
         } catch (StoreFault e) {
-            throw new FileFault(String.valueOf(e.getMessage()), e);
+            throw FileFault.of(e);
+        }
+    }
+
+    /**
+     * Opens a folder as {@link #open} does, but for a slip in a file that a coach has changed by hand: it is named, and the
+     * file stays for it to be mended.
+     *
+     * @throws FileFault when it cannot be read or written, or holds no scenario
+     * @throws InputFault when a file cannot be used
+     */
+    static Store openSound(Path folder, Clock clock) {
+        try {
+            return Store.openSound(folder, new RealDisk(), clock);
+        } catch (DocumentException e) {
+            List<String> problems = new ArrayList<>(InputFault.of(e).problems());
+            problems.add("The files in " + folder + " stay as they are: mend what was changed, or delete the file to get"
+                    + " back what was saved last.");
+            throw new InputFault(problems);
+        } catch (StoreFault e) {
+            throw FileFault.of(e);
         }
     }
 }

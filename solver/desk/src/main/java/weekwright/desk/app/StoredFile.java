@@ -4,78 +4,86 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import weekwright.desk.store.Contents;
 import weekwright.desk.store.Outcome;
 import weekwright.desk.store.RealDisk;
 import weekwright.desk.store.Store;
 import weekwright.desk.store.StoreFault;
 import weekwright.desk.store.Version;
 import weekwright.model.document.DocumentException;
-import weekwright.model.document.Problem;
 import weekwright.model.scenario.Scenario;
 
 /** A document of a folder that keeps its revisions: what is written becomes one. */
 final class StoredFile implements Target {
-    private static final Set<String> DOCUMENTS = Set.of("scenario.json", "plan.json", "log.json");
-
-    private final Path path;
-    private final String label;
+    private final Path folder;
+    private final String document;
     private final Store store;
     private final Version seen;
 
-    private StoredFile(Path path, String label, Store store) {
-        this.path = path;
-        this.label = label;
+    private StoredFile(Path folder, String document, Store store) {
+        this.folder = folder;
+        this.document = document;
         this.store = store;
         this.seen = store.head();
     }
 
-    /** Whether a path is one of the three documents of such a folder. */
+    /** Whether a path is a document of such a folder. */
     static boolean isOne(Path path) {
         Path folder = path.getParent();
         Path name = path.getFileName();
         return folder != null
                 && name != null
-                && DOCUMENTS.contains(name.toString())
+                && Store.DOCUMENTS.contains(name.toString())
                 && Store.isStore(folder, new RealDisk());
     }
 
-    static StoredFile of(Path path, String label, Clock clock) {
+    /** The document at a path. */
+    static StoredFile of(Path path, Clock clock) {
         Path folder = path.getParent();
-        return new StoredFile(path, label, Folders.open(folder == null ? path : folder, clock));
+        if (folder == null) {
+            throw new FileFault(path + " is no file of a folder");
+        }
+        return in(folder, String.valueOf(path.getFileName()), clock);
+    }
+
+    /** A document of a folder. */
+    static StoredFile in(Path folder, String document, Clock clock) {
+        return new StoredFile(folder, document, Folders.openSound(folder, clock));
+    }
+
+    /** What was in force when it was opened: what is written later is made from this. */
+    Contents seen() {
+        return seen.contents();
     }
 
     @Override
     public void suits(Scenario scenario) {
         String here = seen.contents().scenario().id();
         if (!here.equals(scenario.id())) {
-            throw new InputFault(path + " belongs to the scenario \"" + here + "\", and this is \"" + scenario.id()
-                    + "\": write into another folder");
+            throw new InputFault(folder.resolve(document) + " belongs to the scenario \"" + here + "\", and this is \""
+                    + scenario.id() + "\": write into another folder");
         }
     }
 
     @Override
-    public void write(byte[] bytes) {
+    public String write(byte[] bytes, String label) {
         try {
-            Outcome outcome = store.take(seen.number(), label, Map.of(String.valueOf(path.getFileName()), bytes));
+            Outcome outcome = store.take(seen.number(), label, Map.of(document, bytes));
             if (outcome instanceof Outcome.Stale) {
-                throw new FileFault(outcome.message());
+                throw new FileFault(outcome.message() + " undo --to takes it up, history lists all");
             }
+            return outcome instanceof Outcome.Saved
+                    ? "Saved in " + folder + " as revision " + outcome.head().number() + "."
+                    : outcome.message();
         } catch (DocumentException e) {
-            throw new InputFault(e.problems().stream().map(Problem::toString).toList());
+            throw InputFault.of(e);
         } catch (StoreFault e) {
-            throw new FileFault(String.valueOf(e.getMessage()), e);
+            throw FileFault.of(e);
         }
     }
 
     @Override
     public List<String> news() {
         return store.news();
-    }
-
-    /** The file's path. */
-    @Override
-    public String toString() {
-        return path.toString();
     }
 }

@@ -13,13 +13,13 @@ public interface Target {
      * A place to write to, looked at before any work is done for it. The scenario, the plan and the log of a folder that
      * keeps its revisions are written as a revision.
      *
-     * @param label what is done, in a few words
      * @throws FileFault when nothing can be written there
+     * @throws InputFault when the folder holds files that cannot be used
      */
-    static Target at(Path given, String label, Clock clock) {
+    static Target at(Path given, Clock clock) {
         try {
             Path path = Files.exists(given) ? given.toRealPath() : given.toAbsolutePath();
-            return StoredFile.isOne(path) ? StoredFile.of(path, label, clock) : AtomicFile.at(given);
+            return StoredFile.isOne(path) ? StoredFile.of(path, clock) : AtomicFile.at(given);
         } catch (IOException e) {
             throw AtomicFile.fault(given, e);
         }
@@ -35,10 +35,12 @@ public interface Target {
     /**
      * Writes the bytes.
      *
+     * @param label what was done, in a few words, for a place that keeps its history
+     * @return where they are now, as a sentence
      * @throws FileFault when they cannot be written; all is then as it was before
      * @throws InputFault when they are no document that fits here
      */
-    void write(byte[] bytes);
+    String write(byte[] bytes, String label);
 
     /** What the coach should be told of the place since the last time. */
     default List<String> news() {

@@ -53,10 +53,10 @@ final class DemoCommand implements Runnable {
         if (output == null) {
             new Output(around.out()).bytes(demo);
         } else {
-            Target file = Target.at(Inputs.path(output), "A demo taken in at the command line", around.clock());
-            file.write(demo);
+            Target file = Target.at(Inputs.path(output), around.clock());
+            String written = file.write(demo, "Demo " + name);
             around.tell(file.news());
-            around.err().println("Written into " + Plain.text(output) + ".");
+            around.err().println(Plain.text(written));
         }
     }
 }

@@ -4,11 +4,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import weekwright.desk.app.Folders;
-import weekwright.desk.app.Inputs;
 import weekwright.desk.store.Outcome;
-import weekwright.desk.store.Store;
-import weekwright.desk.view.Plain;
 
 /** Takes an athlete out of a folder for good. */
 @Command(
@@ -34,10 +30,7 @@ final class ForgetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Store store = Folders.open(Inputs.path(folder), around.clock());
-        Outcome outcome = store.forget(athlete);
-        around.tell(store.news());
-        around.err().println(Plain.text(outcome.message()));
+        Outcome outcome = FolderChange.of(around, folder, store -> store.forget(athlete));
         return outcome instanceof Outcome.Saved ? Exit.DONE : Exit.BAD_INPUT;
     }
 }

@@ -2,11 +2,6 @@ package weekwright.desk.cli;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import weekwright.desk.app.Folders;
-import weekwright.desk.app.Inputs;
-import weekwright.desk.store.Outcome;
-import weekwright.desk.store.Store;
-import weekwright.desk.view.Plain;
 
 /** Takes back the last undo of a folder. */
 @Command(
@@ -26,9 +21,7 @@ final class RedoCommand implements Runnable {
 
     @Override
     public void run() {
-        Store store = Folders.open(Inputs.path(folder), around.clock());
-        Outcome outcome = store.redo(store.head().number());
-        around.tell(store.news());
-        around.err().println(Plain.text(outcome.message()));
+        FolderChange.of(
+                around, folder, store -> store.redo(store.head().number()));
     }
 }

@@ -4,11 +4,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import weekwright.desk.app.Folders;
-import weekwright.desk.app.Inputs;
-import weekwright.desk.store.Outcome;
-import weekwright.desk.store.Store;
-import weekwright.desk.view.Plain;
 
 /** Goes back in the history of a folder. */
 @Command(
@@ -34,10 +29,7 @@ final class UndoCommand implements Runnable {
 
     @Override
     public void run() {
-        Store store = Folders.open(Inputs.path(folder), around.clock());
-        int head = store.head().number();
-        Outcome outcome = to == null ? store.undo(head) : store.restore(head, to);
-        around.tell(store.news());
-        around.err().println(Plain.text(outcome.message()));
+        FolderChange.of(
+                around, folder, store -> to == null ? store.undo(store.head().number()) : store.restore(store.head().number(), to));
     }
 }

@@ -23,6 +23,11 @@ record Merge(Texts texts, List<Part> changed, List<Part> unfit) {
         void found(Part part, DocumentException why) throws DocumentException, IOException;
     }
 
+    /** A document that cannot be used ends it all. */
+    static final Unusable REFUSED = (part, why) -> {
+        throw why;
+    };
+
     /**
      * Puts documents in their places.
      *

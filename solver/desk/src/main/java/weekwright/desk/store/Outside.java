@@ -39,10 +39,16 @@ final class Outside {
                     + " with: weekwright demo one-match -o FOLDER/scenario.json");
         }
         refuseNewer(there);
-        return Merge.of(new Texts(Map.of()), there, (part, why) -> {
-                    throw why;
-                })
-                .texts();
+        return Merge.of(new Texts(Map.of()), there, Merge.REFUSED).texts();
+    }
+
+    /**
+     * Looks at what was changed against the version in force, and touches nothing.
+     *
+     * @throws DocumentException when a changed file cannot be used
+     */
+    void refuseSlips(Texts inForce) throws IOException, DocumentException {
+        Merge.of(inForce, unknown(copies.read(), inForce), Merge.REFUSED);
     }
 
     /**

@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -23,6 +24,10 @@ import weekwright.model.document.DocumentException;
  * StoreFault}; then nothing was saved, and all that was saved before is safe.
  */
 public final class Store {
+    /** The documents that a folder holds, by the names of their files. */
+    public static final List<String> DOCUMENTS =
+            Arrays.stream(Part.values()).map(Part::file).toList();
+
     private final Path folder;
     private final Clock clock;
     private final Turns turns;
@@ -51,6 +56,24 @@ public final class Store {
      */
     public static Store open(Path folder, Disk disk, Clock clock) throws DocumentException {
         return open(new Store(folder, disk, clock, Retention.USUAL, Turns.PATIENCE));
+    }
+
+    /**
+     * Opens a folder, but leaves it alone where a file in it was changed by hand and cannot be used.
+     *
+     * @throws DocumentException when a file cannot be used
+     * @throws StoreFault when it cannot be read or written, or holds no scenario
+     */
+    public static Store openSound(Path folder, Disk disk, Clock clock) throws DocumentException {
+        return openSound(new Store(folder, disk, clock, Retention.USUAL, Turns.PATIENCE));
+    }
+
+    static Store openSound(Store store) throws DocumentException {
+        store.turns.take(() -> {
+            store.upkeep.refuseSlips();
+            return store.upkeep.open(store.now());
+        });
+        return store;
     }
 
     static Store open(Store store) throws DocumentException {
@@ -177,15 +200,24 @@ public final class Store {
         }
         return turns.take(() -> {
             Version head = upkeep.settle(now());
-            Merge merge = Merge.of(upkeep.texts(head), offered, (part, why) -> {
-                throw why;
-            });
+            Merge merge = Merge.of(Texts.of(madeFrom(head, expected)), offered, Merge.REFUSED);
             Outcome outcome = commit(head, expected, label, merge.texts().read(), merge.texts());
             if (outcome instanceof Outcome.Saved) {
                 upkeep.tellUnfit(merge, head.number());
             }
             return outcome;
         });
+    }
+
+    /** What somebody saw who offers a document: where it comes late, it is kept beside with the others of that time. */
+    private Contents madeFrom(Version head, int expected) throws IOException {
+        try {
+            return head.number() == expected
+                    ? head.contents()
+                    : upkeep.history().version(expected).contents();
+        } catch (DamagedException e) {
+            return head.contents();
+        }
     }
 
     /** Goes back one change: the state before becomes a new revision, so that it survives crashes and other windows. */

@@ -52,20 +52,39 @@ final class Upkeep {
         return trail;
     }
 
+    /**
+     * Looks at the files beside the revisions before a folder is opened.
+     *
+     * @throws DocumentException when one was changed by hand and cannot be used
+     */
+    void refuseSlips() throws IOException, DocumentException {
+        forgetting.finish();
+        if (begun()) {
+            Version newest = trail.newest();
+            if (newest != null) {
+                outside.refuseSlips(texts(newest));
+            }
+        }
+    }
+
     /** The version in force of a folder that may keep no revisions yet. */
     Version open(Instant now) throws IOException, DocumentException {
         forgetting.finish();
-        boolean begun = disk.isFolder(historyFolder());
-        if (begun && !history.isEmpty()) {
+        if (begun()) {
             Version settled = settle(now);
             thin(settled, now);
             return settled;
         }
         Texts first = outside.first();
-        if (!begun) {
+        // There already where the program ended between making it and the first revision.
+        if (!disk.isFolder(historyFolder())) {
             makeHistory();
         }
         return append(START, first.read(), first, now);
+    }
+
+    private boolean begun() throws IOException {
+        return disk.isFolder(historyFolder()) && !history.isEmpty();
     }
 
     /** Begins a folder with the first revision. */

@@ -70,7 +70,7 @@ class ProposeCommandTest {
         Plan read = Documents.readPlan("plan.json", Files.readAllBytes(plan), Scenarios.read("one-match"));
         assertThat(read.placements()).isNotEmpty();
         assertThat(trial.out()).startsWith("Kilmarrow");
-        assertThat(trial.err()).endsWith("The plan is written into " + plan.toRealPath() + ".\n");
+        assertThat(trial.err()).endsWith("Written into " + plan.toRealPath() + ".\n");
         assertThat(names(folder)).containsExactly("plan.json");
     }
 
