@@ -160,7 +160,7 @@ public final class Documents {
         return write(rules, "rules");
     }
 
-    /** Any record, list or map as JSON in the same hand: for outputs that have no schema here. */
+    /** Any record, list or map as JSON in the same hand, with every field. */
     public static String writeAny(Object value) {
         return JsonPrinter.print(RecordWriter.node(value));
     }

@@ -1,5 +1,6 @@
 package weekwright.desk.app;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -24,12 +25,19 @@ public final class Folders {
      * @throws InputFault when the files that it would begin with cannot be used
      */
     public static Store open(Path folder, Clock clock) {
+        there(folder);
         try {
             return Store.open(folder, new RealDisk(), clock);
         } catch (DocumentException e) {
             throw InputFault.of(e);
         } catch (StoreFault e) {
             throw FileFault.of(e);
+        }
+    }
+
+    private static void there(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            throw new FileFault("There is no folder " + folder + ": give one that holds a scenario.json");
         }
     }
 
@@ -41,6 +49,7 @@ public final class Folders {
      * @throws InputFault when a file cannot be used
      */
     static Store openSound(Path folder, Clock clock) {
+        there(folder);
         try {
             return Store.openSound(folder, new RealDisk(), clock);
         } catch (DocumentException e) {

@@ -4,9 +4,11 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import weekwright.desk.store.Contents;
 import weekwright.desk.store.Outcome;
 import weekwright.desk.store.RealDisk;
+import weekwright.desk.store.Revision;
 import weekwright.desk.store.Store;
 import weekwright.desk.store.StoreFault;
 import weekwright.desk.store.Version;
@@ -69,8 +71,8 @@ final class StoredFile implements Target {
     public String write(byte[] bytes, String label) {
         try {
             Outcome outcome = store.take(seen.number(), label, Map.of(document, bytes));
-            if (outcome instanceof Outcome.Stale) {
-                throw new FileFault(outcome.message() + " undo --to takes it up, history lists all");
+            if (outcome instanceof Outcome.Stale stale) {
+                throw new FileFault(stale.message() + takeUp(stale.kept()));
             }
             return outcome instanceof Outcome.Saved
                     ? "Saved in " + folder + " as revision " + outcome.head().number() + "."
@@ -80,6 +82,10 @@ final class StoredFile implements Target {
         } catch (StoreFault e) {
             throw FileFault.of(e);
         }
+    }
+
+    private String takeUp(@Nullable Revision kept) {
+        return kept == null ? "" : " To take it up: undo " + folder + " --to " + kept.number();
     }
 
     @Override

@@ -1,6 +1,5 @@
 package weekwright.desk.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +13,7 @@ import weekwright.desk.store.Store;
 import weekwright.desk.store.Version;
 import weekwright.desk.view.HistoryText;
 import weekwright.model.document.Documents;
+import weekwright.model.scenario.Scenario;
 
 /** Lists the revisions of a folder. */
 @Command(
@@ -43,8 +43,7 @@ final class HistoryCommand implements Runnable {
         Version head = store.head();
         List<Revision> revisions = store.history();
         around.tell(store.news());
-        new Output(around.out())
-                .bytes((json ? json(head, revisions) : text(head, revisions)).getBytes(StandardCharsets.UTF_8));
+        new Output(around.out()).text(json ? json(head, revisions) : text(head, revisions));
     }
 
     private String text(Version head, List<Revision> revisions) {
@@ -54,17 +53,14 @@ final class HistoryCommand implements Runnable {
 
     private static String json(Version head, List<Revision> revisions) {
         Map<String, Object> document = new LinkedHashMap<>();
+        document.put("weekwright", Scenario.VERSION);
         document.put("head", head.number());
         document.put("revisions", revisions.stream().map(HistoryCommand::entry).toList());
         return Documents.writeAny(document);
     }
 
     private static Map<String, Object> entry(Revision revision) {
-        Map<String, Object> entry = new LinkedHashMap<>();
-        entry.put("number", revision.number());
-        entry.put("at", revision.at().toString());
-        entry.put("label", revision.label());
-        entry.put("shows", revision.shows());
+        Map<String, Object> entry = revision.fields();
         entry.put("beside", revision.beside());
         return entry;
     }

@@ -1,7 +1,9 @@
 package weekwright.desk.store;
 
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * A confirmed change, without its documents.
@@ -17,6 +19,10 @@ public record Revision(int number, Instant at, String label, int shows, boolean 
     /** The longest label, in characters. */
     static final int LONGEST_LABEL = 200;
 
+    /** What ends a line or turns the way of reading. */
+    private static final Pattern UNPRINTABLE =
+            Pattern.compile("[\\u0000-\\u001f\\u007f-\\u009f\\u2028\\u2029\\u202a-\\u202e\\u2066-\\u2069]");
+
     /** What a coach is told when a label was lost or never given. */
     static final String NO_LABEL = "Change";
 
@@ -25,14 +31,27 @@ public record Revision(int number, Instant at, String label, int shows, boolean 
         files = Map.copyOf(files);
     }
 
+    /** What is written of it: the same in its own file and in a list. */
+    public Map<String, Object> fields() {
+        Map<String, Object> fields = new LinkedHashMap<>();
+        fields.put("revision", number);
+        fields.put("at", at.toString());
+        fields.put("label", label);
+        fields.put("shows", shows);
+        for (Part part : Part.values()) {
+            String digest = files.get(part.file());
+            if (digest != null) {
+                fields.put(part.file(), digest);
+            }
+        }
+        return fields;
+    }
+
     /** One line that can be printed, not too long. */
     private static String tidy(String label) {
-        String line = label.codePoints()
-                .map(point -> Character.isISOControl(point) ? ' ' : point)
-                .limit(LONGEST_LABEL)
-                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-                .toString()
-                .strip();
+        String plain = UNPRINTABLE.matcher(label).replaceAll(" ").strip();
+        int length = Math.min(LONGEST_LABEL, plain.codePointCount(0, plain.length()));
+        String line = plain.substring(0, plain.offsetByCodePoints(0, length)).strip();
         return line.isEmpty() ? NO_LABEL : line;
     }
 }

@@ -26,16 +26,7 @@ final class RevisionFile {
     static byte[] write(Revision revision) {
         Map<String, Object> fields = new LinkedHashMap<>();
         fields.put(FORM, Scenario.VERSION);
-        fields.put("revision", revision.number());
-        fields.put("at", revision.at().toString());
-        fields.put("label", revision.label());
-        fields.put("shows", revision.shows());
-        for (Part part : Part.values()) {
-            String digest = revision.files().get(part.file());
-            if (digest != null) {
-                fields.put(part.file(), digest);
-            }
-        }
+        fields.putAll(revision.fields());
         return Texts.utf8(Documents.writeAny(fields));
     }
 

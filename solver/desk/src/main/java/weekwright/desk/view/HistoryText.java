@@ -2,6 +2,7 @@ package weekwright.desk.view;
 
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import weekwright.desk.store.Revision;
 import weekwright.model.scenario.Moment;
@@ -25,7 +26,7 @@ public final class HistoryText {
                 : Integer.toString(revisions.get(0).number()).length();
         for (Revision revision : revisions) {
             String number = Integer.toString(revision.number());
-            Moment at = Moment.at(revision.at(), zone);
+            Moment at = Moment.at(revision.at().truncatedTo(ChronoUnit.MINUTES), zone);
             LocalDate day = at.date();
             String begin = " ".repeat(digits - number.length())
                     + (revision.number() == head ? ink.strong(number) : number)
