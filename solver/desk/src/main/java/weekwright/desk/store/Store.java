@@ -8,7 +8,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -188,16 +187,7 @@ public final class Store {
      * @throws DocumentException when one of them cannot be used; nothing is saved then
      */
     public Outcome take(int expected, String label, Map<String, byte[]> files) throws DocumentException {
-        Map<Part, byte[]> offered = new EnumMap<>(Part.class);
-        for (Part part : Part.values()) {
-            byte[] file = files.get(part.file());
-            if (file != null) {
-                offered.put(part, file);
-            }
-        }
-        if (offered.size() != files.size()) {
-            throw new IllegalArgumentException("only scenario.json, plan.json and log.json can be taken in");
-        }
+        Map<Part, byte[]> offered = Part.named(files);
         return turns.take(() -> {
             Version head = upkeep.settle(now());
             Merge merge = Merge.of(Texts.of(madeFrom(head, expected)), offered, Merge.REFUSED);
@@ -222,24 +212,18 @@ public final class Store {
 
     /** Goes back one change: the state before becomes a new revision, so that it survives crashes and other windows. */
     public Outcome undo(int expected) {
-        return settled(head -> {
-            if (head.number() != expected) {
-                return new Outcome.Stale(head, null, null, late(head, expected));
-            }
-            Version before = upkeep.trail().before(head.revision().shows());
-            String undone = upkeep.trail().label(head.revision().shows());
+        return from(expected, head -> {
+            int change = head.revision().shows();
+            Version before = upkeep.trail().before(change);
             return before == null
                     ? new Outcome.Same(head, "There is nothing to undo: this is the oldest state that is kept.")
-                    : shown(head, before, "Undone: " + undone);
+                    : shown(head, before, "Undone: " + upkeep.trail().label(change));
         });
     }
 
     /** Takes the last undo back. */
     public Outcome redo(int expected) {
-        return settled(head -> {
-            if (head.number() != expected) {
-                return new Outcome.Stale(head, null, null, late(head, expected));
-            }
+        return from(expected, head -> {
             Version after = upkeep.trail().after(head.revision());
             return after == null
                     ? new Outcome.Same(head, "There is nothing to redo: nothing was undone since the last change.")
@@ -261,15 +245,18 @@ public final class Store {
      * @throws StoreFault when there is none of that number, or it is damaged
      */
     public Outcome restore(int expected, int number) {
-        return settled(head -> {
-            if (head.number() != expected) {
-                return new Outcome.Stale(head, null, null, late(head, expected));
-            }
+        return from(expected, head -> {
             Version older = version(number);
-            String label =
-                    "Back to revision " + number + ": " + older.revision().label();
+            String label = "Back to revision " + number + ": " + older.revision().label();
             return commit(head, expected, label, older.contents(), Texts.of(older.contents()));
         });
+    }
+
+    /** Does something to the version in force if it is the one that was seen. */
+    private Outcome from(int expected, Work<Outcome> work) {
+        return settled(head -> head.number() == expected
+                ? work.on(head)
+                : new Outcome.Stale(head, null, null, late(head, expected)));
     }
 
     /**

@@ -36,6 +36,10 @@ class PowerCutTest {
             cuts.put(whole.names().get(step), cutsIn(whole, step));
         }
 
+        if (TRIES_BY_CHANCE > 1) {
+            System.out.println("Cuts, each with all, nothing and " + TRIES_BY_CHANCE + " chance parts of what was not synced: "
+                    + cuts);
+        }
         assertThat(cuts).allSatisfy((step, count) -> assertThat(count).as(step).isGreaterThan(8));
     }
 

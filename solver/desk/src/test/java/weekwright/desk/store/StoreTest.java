@@ -160,6 +160,19 @@ class StoreTest {
         assertThat(store.read(3).contents()).isEqualTo(Harbour.week(2));
     }
 
+    /** A search may go on for minutes, and the squad change meanwhile: its plan is kept with the squad that it is for. */
+    @Test
+    void a_plan_that_comes_late_for_a_squad_that_has_changed_is_kept_with_its_squad() throws Exception {
+        Store store = open();
+        store.take(1, "Renamed", Harbour.file("scenario.json", Harbour.SCENARIO.replace("\"crew\"", "\"team\"")));
+
+        Outcome late = store.take(1, "Planned", Harbour.file("plan.json", Harbour.planText(1)));
+
+        assertThat(late).isInstanceOf(Outcome.Stale.class);
+        assertThat(store.read(3).contents()).isEqualTo(Harbour.week(1));
+        assertThat(store.head().contents().plan()).isNull();
+    }
+
     @Test
     void what_came_late_twice_is_kept_once_and_can_be_taken_up() throws Exception {
         Store store = open();
