@@ -272,8 +272,10 @@ class SchemaTest {
                 + " \"scenario.json\": \"" + digest + "\", \"plan.json\": \"" + digest + "\", \"beside\": false }";
         String list = "{ \"weekwright\": 1, \"head\": 2, \"revisions\": [" + revision + "] }";
         assertThat(wanting(published("history"), list)).isEmpty();
-        assertThat(wanting(published("history"), list.replace("T08:00:00Z", "T08:00"))).isNotEmpty();
-        assertThat(wanting(published("history"), list.replace("\"shows\": 2,", ""))).isNotEmpty();
+        assertThat(wanting(published("history"), list.replace("T08:00:00Z", "T08:00")))
+                .isNotEmpty();
+        assertThat(wanting(published("history"), list.replace("\"shows\": 2,", "")))
+                .isNotEmpty();
     }
 
     @Test

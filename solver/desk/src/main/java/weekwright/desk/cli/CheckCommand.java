@@ -37,8 +37,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Work work = Work.toRead(new Inputs(around.in()), scenario, plan);
-        Shown shown = new Shown(
-                around, work.scenario(), around.planner().judge(work.scenario(), work.planned()));
+        Shown shown = new Shown(around, work.scenario(), around.planner().judge(work.scenario(), work.planned()));
         shown.print(json ? shown.checkJson() : null);
         return shown.exit();
     }

@@ -66,8 +66,17 @@ final class Cli {
             case "forget" -> List.of(new ForgetCommand(around));
             default ->
                 Stream.of(
-                                "propose", "check", "pin", "rules", "catalogue", "schema", "demo", "history", "undo",
-                                "redo", "forget")
+                                "propose",
+                                "check",
+                                "pin",
+                                "rules",
+                                "catalogue",
+                                "schema",
+                                "demo",
+                                "history",
+                                "undo",
+                                "redo",
+                                "forget")
                         .flatMap(name -> commands(name).stream())
                         .toList();
         };

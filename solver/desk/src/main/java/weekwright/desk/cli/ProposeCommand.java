@@ -96,7 +96,9 @@ final class ProposeCommand implements Callable<Integer> {
         Judged judged = search(new Proposal(read, start, budget, seed, side, now(start, read)));
         Shown shown = new Shown(around, read, judged);
         try {
-            shown.save(work.target(), (start == null ? "Planned. " : "Planned again. ") + PlanPages.verdict(judged.plan()));
+            shown.save(
+                    work.target(),
+                    (start == null ? "Planned. " : "Planned again. ") + PlanPages.verdict(judged.plan()));
         } finally {
             shown.print(json ? shown.planJson() : null);
         }

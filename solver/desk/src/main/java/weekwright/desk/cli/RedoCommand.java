@@ -21,7 +21,6 @@ final class RedoCommand implements Runnable {
 
     @Override
     public void run() {
-        FolderChange.of(
-                around, folder, store -> store.redo(store.head().number()));
+        FolderChange.of(around, folder, store -> store.redo(store.head().number()));
     }
 }

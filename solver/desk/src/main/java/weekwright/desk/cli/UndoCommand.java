@@ -30,6 +30,10 @@ final class UndoCommand implements Runnable {
     @Override
     public void run() {
         FolderChange.of(
-                around, folder, store -> to == null ? store.undo(store.head().number()) : store.restore(store.head().number(), to));
+                around,
+                folder,
+                store -> to == null
+                        ? store.undo(store.head().number())
+                        : store.restore(store.head().number(), to));
     }
 }

@@ -230,7 +230,8 @@ public final class Store {
                     : shown(
                             head,
                             after,
-                            "Done again: " + upkeep.trail().label(after.revision().shows()));
+                            "Done again: "
+                                    + upkeep.trail().label(after.revision().shows()));
         });
     }
 
@@ -247,16 +248,16 @@ public final class Store {
     public Outcome restore(int expected, int number) {
         return from(expected, head -> {
             Version older = version(number);
-            String label = "Back to revision " + number + ": " + older.revision().label();
+            String label =
+                    "Back to revision " + number + ": " + older.revision().label();
             return commit(head, expected, label, older.contents(), Texts.of(older.contents()));
         });
     }
 
     /** Does something to the version in force if it is the one that was seen. */
     private Outcome from(int expected, Work<Outcome> work) {
-        return settled(head -> head.number() == expected
-                ? work.on(head)
-                : new Outcome.Stale(head, null, null, late(head, expected)));
+        return settled(head ->
+                head.number() == expected ? work.on(head) : new Outcome.Stale(head, null, null, late(head, expected)));
     }
 
     /**

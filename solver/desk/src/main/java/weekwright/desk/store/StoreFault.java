@@ -59,7 +59,8 @@ public final class StoreFault extends RuntimeException {
 
     static StoreFault halfForgotten(Path folder, IOException cause) {
         return new StoreFault(
-                "The folder " + folder + " could not be written to the end: " + reason(cause) + ". Without the athlete all"
+                "The folder " + folder + " could not be written to the end: " + reason(cause)
+                        + ". Without the athlete all"
                         + " is saved; what still holds the name is deleted when the folder is opened next: open it again.",
                 cause);
     }

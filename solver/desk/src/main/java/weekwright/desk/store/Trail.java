@@ -30,8 +30,8 @@ final class Trail {
             Version found = readable(numbers.get(i));
             if (found != null) {
                 if (i < numbers.size() - 1) {
-                    news.tell("Revision " + found.number() + " (" + found.revision().label()
-                            + ") is the newest that could be read.");
+                    news.tell("Revision " + found.number() + " ("
+                            + found.revision().label() + ") is the newest that could be read.");
                 }
                 head = found;
                 return found;

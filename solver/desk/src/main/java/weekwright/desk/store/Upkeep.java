@@ -113,10 +113,10 @@ final class Upkeep {
         }
         history.sweep();
         copies.sweep();
-        int highest = history.numbers().stream().mapToInt(Integer::intValue).max().orElse(0);
+        int highest =
+                history.numbers().stream().mapToInt(Integer::intValue).max().orElse(0);
         Version newest = trail.newest();
-        Version settled =
-                newest == null ? fromFiles(now) : absorb(newest, newest.number() < highest, now);
+        Version settled = newest == null ? fromFiles(now) : absorb(newest, newest.number() < highest, now);
         refresh(settled);
         return settled;
     }
@@ -182,8 +182,7 @@ final class Upkeep {
     Version showAgain(String label, Version older, Instant now) throws IOException {
         Texts texts = texts(older);
         int shows = older.revision().shows();
-        return append(
-                new Revision(history.next(), now, label, shows, false, texts.digests()), older.contents(), texts);
+        return append(new Revision(history.next(), now, label, shows, false, texts.digests()), older.contents(), texts);
     }
 
     private Version append(Revision revision, Contents contents, Texts texts) throws IOException {

@@ -56,7 +56,9 @@ class AtomicFileTest {
         AtomicFile file = AtomicFile.at(inner.resolve("plan.json"));
         Files.delete(inner);
 
-        assertThatThrownBy(() -> file.write(NEW, "New")).isInstanceOf(FileFault.class).hasMessageContaining("does not exist");
+        assertThatThrownBy(() -> file.write(NEW, "New"))
+                .isInstanceOf(FileFault.class)
+                .hasMessageContaining("does not exist");
     }
 
     @Test

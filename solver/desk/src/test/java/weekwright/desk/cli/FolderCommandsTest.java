@@ -104,7 +104,8 @@ class FolderCommandsTest {
     @Test
     void proposing_again_starts_from_the_plan_and_holds_what_is_pinned() throws Exception {
         propose();
-        assertThat(run("pin", "--session", HEAVY, "--start", "2027-02-08T14:00")).isIn(0, 3);
+        assertThat(run("pin", "--session", HEAVY, "--start", "2027-02-08T14:00"))
+                .isIn(0, 3);
         assertThat(said()).isEqualTo("Saved in " + folder + " as revision 3.");
         run("propose", "--moves", "30");
 
@@ -151,7 +152,8 @@ class FolderCommandsTest {
         assertThat(run("history")).isZero();
         String[] lines = trial.out().split("\n(?=\\d)", -1);
         assertThat(lines).hasSize(3);
-        assertThat(lines[0]).startsWith("3  Mon  8 Feb 2027 12:00  Undone: Planned. Nothing is broken that must hold;")
+        assertThat(lines[0])
+                .startsWith("3  Mon  8 Feb 2027 12:00  Undone: Planned. Nothing is broken that must hold;")
                 .endsWith("(in force)");
         assertThat(lines[1]).startsWith("2  Mon  8 Feb 2027 12:00  Planned. Nothing is broken that must hold;");
         assertThat(lines[2]).isEqualTo("1  Mon  8 Feb 2027 12:00  The first files of the folder\n");
@@ -165,12 +167,16 @@ class FolderCommandsTest {
         JsonNode list = JsonMapper.shared().readTree(trial.out());
         JsonNode schema = JsonMapper.shared().readTree(Documents.schema("history"));
         assertThat(list.get("head").asInt()).isEqualTo(2);
-        assertThat(list.propertyNames()).containsExactlyElementsOf(schema.get("properties").propertyNames());
+        assertThat(list.propertyNames())
+                .containsExactlyElementsOf(schema.get("properties").propertyNames());
         JsonNode revision = list.get("revisions").get(0);
         JsonNode wanted = schema.get("$defs").get("revision");
         assertThat(wanted.get("properties").propertyNames()).containsAll(revision.propertyNames());
         assertThat(revision.propertyNames())
-                .containsAll(wanted.get("required").valueStream().map(JsonNode::asString).toList());
+                .containsAll(wanted.get("required")
+                        .valueStream()
+                        .map(JsonNode::asString)
+                        .toList());
     }
 
     @Test
@@ -181,7 +187,8 @@ class FolderCommandsTest {
         Plan pinned = plan();
 
         assertThat(run("undo")).isZero();
-        assertThat(said()).isEqualTo("Undone: " + SPEED + ": start " + placed(SPEED).start() + " is held.");
+        assertThat(said())
+                .isEqualTo("Undone: " + SPEED + ": start " + placed(SPEED).start() + " is held.");
         assertThat(plan()).isEqualTo(first);
         assertThat(run("redo")).isZero();
         assertThat(plan()).isEqualTo(pinned);
@@ -189,8 +196,9 @@ class FolderCommandsTest {
         assertThat(plan()).isEqualTo(first);
         assertThat(run("undo", "--to", "77")).isEqualTo(4);
         assertThat(trial.err())
-                .isEqualTo("There is no revision 77 to read: it is not there. The list of revisions names those that are"
-                        + " kept.\n");
+                .isEqualTo(
+                        "There is no revision 77 to read: it is not there. The list of revisions names those that are"
+                                + " kept.\n");
     }
 
     @Test
@@ -200,7 +208,10 @@ class FolderCommandsTest {
         assertThat(files().values()).anyMatch(text -> text.contains(name));
 
         assertThat(run("forget", "--athlete", "nobody")).isEqualTo(2);
-        assertThat(run("forget", "--athlete", Scenarios.read("one-match").athletes().get(0).id()))
+        assertThat(run(
+                        "forget",
+                        "--athlete",
+                        Scenarios.read("one-match").athletes().get(0).id()))
                 .isZero();
 
         assertThat(said()).startsWith("The athlete is forgotten in all revisions of this folder.");
@@ -216,8 +227,11 @@ class FolderCommandsTest {
 
         assertThat(run("propose", "--moves", "30")).isEqualTo(2);
 
-        assertThat(trial.err()).startsWith("scenario.json: days, line 7:11: 700 is too large.").endsWith("The files in " + folder
-                + " stay as they are: mend what was changed, or delete the file to get back what was saved last.\n");
+        assertThat(trial.err())
+                .startsWith("scenario.json: days, line 7:11: 700 is too large.")
+                .endsWith(
+                        "The files in " + folder
+                                + " stay as they are: mend what was changed, or delete the file to get back what was saved last.\n");
         assertThat(files()).isEqualTo(before);
         Files.delete(folder.resolve("scenario.json"));
         assertThat(run("propose", "--moves", "30")).isZero();
@@ -232,8 +246,9 @@ class FolderCommandsTest {
 
         assertThat(run("history")).isZero();
 
-        assertThat(trial.err()).startsWith("plan.json could not be used and is kept as plan.damaged-20270208T120030Z.json;"
-                + " the one of revision 2 takes its place. What was wrong: plan.json:");
+        assertThat(trial.err())
+                .startsWith("plan.json could not be used and is kept as plan.damaged-20270208T120030Z.json;"
+                        + " the one of revision 2 takes its place. What was wrong: plan.json:");
         assertThat(plan()).isEqualTo(saved);
     }
 
@@ -254,12 +269,22 @@ class FolderCommandsTest {
         propose();
         String plan = folder.resolve("plan.json").toString();
 
-        assertThat(trial.run("pin", folder.resolve("scenario.json").toString(), plan, "--session", SPEED, "--start", "-o", plan))
+        assertThat(trial.run(
+                        "pin",
+                        folder.resolve("scenario.json").toString(),
+                        plan,
+                        "--session",
+                        SPEED,
+                        "--start",
+                        "-o",
+                        plan))
                 .isZero();
         assertThat(said()).isEqualTo("Saved in " + folder.toRealPath() + " as revision 3.");
-        assertThat(trial.run("propose", "demo:clash", "--moves", "10", "-o", plan)).isEqualTo(2);
+        assertThat(trial.run("propose", "demo:clash", "--moves", "10", "-o", plan))
+                .isEqualTo(2);
         assertThat(trial.err())
-                .startsWith(folder.toRealPath().resolve("plan.json") + " belongs to the scenario \"kilmarrow-one-match\", and");
+                .startsWith(folder.toRealPath().resolve("plan.json")
+                        + " belongs to the scenario \"kilmarrow-one-match\", and");
         assertThat(placed(SPEED).pin()).isNotNull();
     }
 
@@ -274,17 +299,20 @@ class FolderCommandsTest {
 
             @Override
             public Judged propose(Proposal proposal, Progress progress) {
-                assertThat(new Trial().run("pin", folder.toString(), "--session", HEAVY, "--out")).isIn(0, 3);
+                assertThat(new Trial().run("pin", folder.toString(), "--session", HEAVY, "--out"))
+                        .isIn(0, 3);
                 return ENGINE.propose(proposal, progress);
             }
         };
         edit("scenario.json", "one league match", "one late league match");
 
-        assertThat(trial.planner(slow).run("propose", folder.toString(), "--moves", "30")).isEqualTo(4);
+        assertThat(trial.planner(slow).run("propose", folder.toString(), "--moves", "30"))
+                .isEqualTo(4);
 
-        assertThat(said()).isEqualTo("This was made from revision 3, and the plan has moved on: revision 4 (" + HEAVY
-                + ": is held out) is in force and stays so. Yours is kept beside as revision 5. To take it"
-                + " up: undo " + folder + " --to 5.");
+        assertThat(said())
+                .isEqualTo("This was made from revision 3, and the plan has moved on: revision 4 (" + HEAVY
+                        + ": is held out) is in force and stays so. Yours is kept beside as revision 5. To take it"
+                        + " up: undo " + folder + " --to 5.");
         assertThat(trial.out()).startsWith("Kilmarrow first squad, one late league match");
         assertThat(run("undo", "--to", "5")).isZero();
         assertThat(placed(HEAVY).pin()).isNull();
@@ -318,8 +346,9 @@ class FolderCommandsTest {
         assertThat(trial.err())
                 .isEqualTo("There is no folder " + empty.resolve("none") + ": give one that holds a scenario.json.\n");
         assertThat(run("check")).isEqualTo(2);
-        assertThat(trial.err()).isEqualTo("PLAN is missing: name one after the scenario, or a folder that has one (propose"
-                + " FOLDER makes it)\n");
+        assertThat(trial.err())
+                .isEqualTo("PLAN is missing: name one after the scenario, or a folder that has one (propose"
+                        + " FOLDER makes it)\n");
         assertThat(files()).containsOnlyKeys("scenario.json");
     }
 
@@ -327,10 +356,7 @@ class FolderCommandsTest {
     void names_in_labels_cannot_steer_the_terminal() throws Exception {
         Clock clock = Clock.fixed(Instant.parse("2027-02-08T12:00:30Z"), ZoneOffset.UTC);
         Store store = Folders.open(folder, clock);
-        store.take(
-                1,
-                "red \u001b[31m and \u202e turned",
-                Map.of("log.json", """
+        store.take(1, "red \u001b[31m and \u202e turned", Map.of("log.json", """
                         { "weekwright": 1, "scenario": "kilmarrow-one-match", "entries": [] }
                         """.getBytes(StandardCharsets.UTF_8)));
 

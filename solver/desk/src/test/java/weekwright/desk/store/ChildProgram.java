@@ -125,7 +125,8 @@ final class ChildProgram implements AutoCloseable {
                 case 1 -> store.commit(number, "Guest comes", new Contents(withGuest(i), now.plan(), now.log()));
                 case 4, 9 -> store.undo(number);
                 case 5 -> store.redo(number);
-                case 7 -> store.take(number, "Log", Harbour.file("log.json", Harbour.LOG.replace("40", "" + (40 + i % 50))));
+                case 7 ->
+                    store.take(number, "Log", Harbour.file("log.json", Harbour.LOG.replace("40", "" + (40 + i % 50))));
                 case 12 -> store.commit(number - 1, "Late", now.with(Harbour.plan(i)));
                 case 15 -> store.restore(number, number - 3);
                 default -> store.commit(number, "Change " + i, now.with(Harbour.plan(i)));
@@ -133,10 +134,13 @@ final class ChildProgram implements AutoCloseable {
         }
 
         private static Scenario withGuest(int i) throws Exception {
-            return Documents.readScenario("scenario.json", Harbour.bytes(Harbour.SCENARIO.replace(
-                            "\"athletes\": [ ",
-                            "\"athletes\": [ { \"id\": \"guest\", \"name\": \"Tess Quillan\", \"groups\": [\"crew\"] }, ")
-                    .replace("Harbour squad", "Harbour squad " + i)));
+            return Documents.readScenario(
+                    "scenario.json",
+                    Harbour.bytes(Harbour.SCENARIO
+                            .replace(
+                                    "\"athletes\": [ ",
+                                    "\"athletes\": [ { \"id\": \"guest\", \"name\": \"Tess Quillan\", \"groups\": [\"crew\"] }, ")
+                            .replace("Harbour squad", "Harbour squad " + i)));
         }
     }
 }

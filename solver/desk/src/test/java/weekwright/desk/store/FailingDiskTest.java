@@ -66,13 +66,17 @@ class FailingDiskTest {
         Held after = whole.held.get(step);
         Held now = Held.of(Journey.open(journey.disk, journey.clock));
         // An edit outside is found again at the next opening; a forgetting that was begun goes on there.
-        boolean goesOn = List.of("edit outside", "forget").contains(whole.names().get(step));
-        assertThat(now.head()).as(when).isIn(goesOn || !said ? after.head() : before.head(), said ? before.head() : after.head());
-        Held wanted = now.head() == after.head() ? after : before;
-        before.revisions().keySet().stream().filter(after.revisions()::containsKey).forEach(number -> assertThat(
-                        now.revisions().get(number))
+        boolean goesOn =
+                List.of("edit outside", "forget").contains(whole.names().get(step));
+        assertThat(now.head())
                 .as(when)
-                .isIn(wanted.revisions().get(number), after.revisions().get(number)));
+                .isIn(goesOn || !said ? after.head() : before.head(), said ? before.head() : after.head());
+        Held wanted = now.head() == after.head() ? after : before;
+        before.revisions().keySet().stream()
+                .filter(after.revisions()::containsKey)
+                .forEach(number -> assertThat(now.revisions().get(number))
+                        .as(when)
+                        .isIn(wanted.revisions().get(number), after.revisions().get(number)));
         assertThat(journey.disk.everything(Journey.FOLDER).keySet())
                 .as(when)
                 .noneMatch(file -> file.contains(".writing") || file.contains(".gone") || file.contains("history."));
@@ -85,8 +89,9 @@ class FailingDiskTest {
         journey.disk.fullAfter(1);
 
         assertThatThrownBy(() -> store.commit(1, "Planned", Harbour.week(1)))
-                .hasMessage("The disk is full, so nothing can be written into /desk: make room and try again. Nothing new"
-                        + " is saved; all that was saved before is safe.");
+                .hasMessage(
+                        "The disk is full, so nothing can be written into /desk: make room and try again. Nothing new"
+                                + " is saved; all that was saved before is safe.");
     }
 
     @Test
@@ -107,8 +112,9 @@ class FailingDiskTest {
         journey.disk.deleteAll(Journey.FOLDER);
 
         assertThatThrownBy(() -> store.commit(1, "Planned", Harbour.week(1)))
-                .hasMessage("The folder /desk is not as it was left: was it moved, or a drive taken out? Put it back and"
-                        + " try again. Nothing new is saved; all that was saved before is safe.");
+                .hasMessage(
+                        "The folder /desk is not as it was left: was it moved, or a drive taken out? Put it back and"
+                                + " try again. Nothing new is saved; all that was saved before is safe.");
         assertThat(journey.disk.isFolder(Journey.FOLDER)).isFalse();
         journey.disk.with(Path.of("/desk"));
         assertThatThrownBy(store::head).hasMessageStartingWith("The folder /desk is not as it was left");
@@ -128,8 +134,9 @@ class FailingDiskTest {
 
         assertThat(outcome).isInstanceOf(Outcome.Saved.class);
         assertThat(store.news())
-                .containsExactly("Revision 2 is saved, but the files beside history could not be brought up to date; this"
-                        + " is tried again at the next change.");
+                .containsExactly(
+                        "Revision 2 is saved, but the files beside history could not be brought up to date; this"
+                                + " is tried again at the next change.");
         journey.disk.mend();
         store.head();
         assertThat(journey.disk.everything(Journey.FOLDER)).containsKey("/plan.json");
@@ -141,7 +148,8 @@ class FailingDiskTest {
     void a_full_disk_is_known_by_what_the_system_says() {
         assertThatThrownBy(() -> new RealDisk().write(Path.of("/dev/full"), Harbour.bytes("x")))
                 .isInstanceOfSatisfying(
-                        IOException.class, e -> assertThat(StoreFault.of(Journey.FOLDER, e))
+                        IOException.class,
+                        e -> assertThat(StoreFault.of(Journey.FOLDER, e))
                                 .hasMessageStartingWith("The disk is full, so nothing can be written into /desk"));
     }
 }

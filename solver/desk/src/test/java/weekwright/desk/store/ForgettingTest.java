@@ -80,7 +80,8 @@ class ForgettingTest {
         assertThat(files).hasSize(3 * 4 + 2 + 3);
         assertThat(files.values())
                 .allSatisfy(text -> assertThat(text)
-                        .doesNotContain("Larkmoor ", "Larkmoor\"", "Larkmoor.", "Larkmoor'", "LARKMOOR", "Isla Lark-Moor")
+                        .doesNotContain(
+                                "Larkmoor ", "Larkmoor\"", "Larkmoor.", "Larkmoor'", "LARKMOOR", "Isla Lark-Moor")
                         .doesNotContain("\"a1\"", "2004-05-09", "sore", "job", "clinician"));
         assertThat(Harbour.labels(store))
                 .containsExactly(
@@ -93,7 +94,8 @@ class ForgettingTest {
     /** The name as it once was, in one revision only. */
     private static Scenario renamed() throws Exception {
         return Documents.readScenario(
-                "scenario.json", Harbour.bytes(SCENARIO.replace("\"name\": \"Isla Larkmoor\"", "\"name\": \"Isla Lark-Moor\"")));
+                "scenario.json",
+                Harbour.bytes(SCENARIO.replace("\"name\": \"Isla Larkmoor\"", "\"name\": \"Isla Lark-Moor\"")));
     }
 
     @Test
@@ -106,8 +108,9 @@ class ForgettingTest {
             assertThat(athlete.id()).isEqualTo("a11");
             assertThat(athlete.name()).isEqualTo("Isla Larkmoore");
         });
-        assertThat(now.scenario().commitments()).singleElement().satisfies(exam -> assertThat(exam.athletes())
-                .containsExactly("a11"));
+        assertThat(now.scenario().commitments())
+                .singleElement()
+                .satisfies(exam -> assertThat(exam.athletes()).containsExactly("a11"));
         assertThat(now.scenario().fixtures().get(0).expected()).hasSize(1);
         assertThat(now.scenario().history().get(0).note()).isEqualTo("someone went home; a11 stayed");
         Plan plan = now.plan();
@@ -175,8 +178,7 @@ class ForgettingTest {
     void names_are_words_of_their_own() {
         Scrub scrub = new Scrub("a1", Set.of("Al", "Bo Ek"));
 
-        assertThat(List.of("Also Al, bo ek's day", "A1 a1 a1-x Alpine", "BO EKS")
-                        .stream()
+        assertThat(List.of("Also Al, bo ek's day", "A1 a1 a1-x Alpine", "BO EKS").stream()
                         .map(scrub::text)
                         .toList())
                 .containsExactly("Also someone, someone's day", "A1 someone a1-x Alpine", "BO EKS");

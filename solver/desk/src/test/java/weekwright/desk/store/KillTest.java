@@ -51,7 +51,9 @@ class KillTest {
         try (ChildProgram child = ChildProgram.writing(folder)) {
             for (int done = 0; done < changes; ) {
                 String line = child.line();
-                assertThat(line).as("the program ended of itself after %s", said).isNotNull();
+                assertThat(line)
+                        .as("the program ended of itself after %s", said)
+                        .isNotNull();
                 said.add(line);
                 done += line.startsWith("done") ? 1 : 0;
             }

@@ -37,8 +37,8 @@ class PowerCutTest {
         }
 
         if (TRIES_BY_CHANCE > 1) {
-            System.out.println("Cuts, each with all, nothing and " + TRIES_BY_CHANCE + " chance parts of what was not synced: "
-                    + cuts);
+            System.out.println("Cuts, each with all, nothing and " + TRIES_BY_CHANCE
+                    + " chance parts of what was not synced: " + cuts);
         }
         assertThat(cuts).allSatisfy((step, count) -> assertThat(count).as(step).isGreaterThan(8));
     }
@@ -121,7 +121,9 @@ class PowerCutTest {
             try {
                 assertThat(history.texts(revision).digests()).as(when).isEqualTo(revision.files());
                 if (read.add(revision.files())) {
-                    assertThat(history.version(revision.number()).revision()).as(when).isEqualTo(revision);
+                    assertThat(history.version(revision.number()).revision())
+                            .as(when)
+                            .isEqualTo(revision);
                 }
             } catch (DamagedException e) {
                 throw new AssertionError(when + ", revision " + revision.number(), e);

@@ -156,7 +156,10 @@ class RealDiskTest {
         Handler listening = new Handler() {
             @Override
             public void publish(LogRecord entry) {
-                logged.append(entry.getLoggerName()).append(' ').append(entry.getMessage()).append('\n');
+                logged.append(entry.getLoggerName())
+                        .append(' ')
+                        .append(entry.getMessage())
+                        .append('\n');
             }
 
             @Override

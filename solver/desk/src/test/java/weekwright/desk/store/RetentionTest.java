@@ -52,14 +52,16 @@ class RetentionTest {
     @Test
     void days_are_those_of_the_scenario_s_zone() {
         Instant autumn = Instant.parse("2027-11-01T00:00:00Z");
-        List<Revision> all = List.of(at(1, "2027-07-09T22:30:00Z"), at(2, "2027-07-09T23:30:00Z"), at(3, "2027-07-10T08:00:00Z"));
+        List<Revision> all =
+                List.of(at(1, "2027-07-09T22:30:00Z"), at(2, "2027-07-09T23:30:00Z"), at(3, "2027-07-10T08:00:00Z"));
 
         assertThat(BARE.over(all, autumn, ZONE)).extracting(Revision::number).containsExactly(2);
     }
 
     @Test
     void the_version_in_force_stays_whatever_its_age() {
-        assertThat(over(BARE, at(1, "2026-01-01T08:00:00Z"), at(2, "2026-01-01T09:00:00Z"))).containsExactly(1);
+        assertThat(over(BARE, at(1, "2026-01-01T08:00:00Z"), at(2, "2026-01-01T09:00:00Z")))
+                .containsExactly(1);
     }
 
     @Test

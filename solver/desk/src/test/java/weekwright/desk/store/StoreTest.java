@@ -108,8 +108,7 @@ class StoreTest {
     void a_plan_that_does_not_fit_its_scenario_is_never_written() throws Exception {
         Store store = open();
         String other = Harbour.SCENARIO.replace("\"crew\"", "\"team\"");
-        Contents unfit = new Contents(
-                Documents.readScenario("s", Harbour.bytes(other)), Harbour.plan(1), null);
+        Contents unfit = new Contents(Documents.readScenario("s", Harbour.bytes(other)), Harbour.plan(1), null);
 
         assertThatThrownBy(() -> store.commit(1, "Wrong", unfit))
                 .isInstanceOf(DocumentException.class)
@@ -153,8 +152,9 @@ class StoreTest {
         });
         assertThat(late.head().contents()).isEqualTo(Harbour.week(1));
         assertThat(late.message())
-                .isEqualTo("This was made from revision 1, and the plan has moved on: revision 2 (First tab) is in force"
-                        + " and stays so. Yours is kept beside as revision 3.");
+                .isEqualTo(
+                        "This was made from revision 1, and the plan has moved on: revision 2 (First tab) is in force"
+                                + " and stays so. Yours is kept beside as revision 3.");
         assertThat(Harbour.labels(open()))
                 .containsExactly("3 Second tab (beside)", "2 First tab", "1 The first files of the folder");
         assertThat(store.read(3).contents()).isEqualTo(Harbour.week(2));
@@ -326,9 +326,12 @@ class StoreTest {
         assertThat(store.head().number()).isEqualTo(2);
         assertThat(file("plan.damaged-20270301T080000Z.json")).isEqualTo("{ \"weekwright\": 1, \"scen");
         assertThat(file("plan.json")).contains("2027-03-01T07:00");
-        assertThat(store.news()).singleElement().asString().startsWith(
-                "plan.json could not be used and is kept as plan.damaged-20270301T080000Z.json; the one of revision 2"
-                        + " takes its place. What was wrong: plan.json: ");
+        assertThat(store.news())
+                .singleElement()
+                .asString()
+                .startsWith(
+                        "plan.json could not be used and is kept as plan.damaged-20270301T080000Z.json; the one of revision 2"
+                                + " takes its place. What was wrong: plan.json: ");
         disk.byHand(FOLDER.resolve("plan.json"), "");
         store.head();
         assertThat(disk.everything(FOLDER)).containsKey("/plan.damaged-20270301T080000Z-2.json");
@@ -426,8 +429,9 @@ class StoreTest {
                 .containsExactly("Revision 2 is damaged: plan.json is missing. What is left of it is kept in"
                         + " history/000002.damaged.");
         assertThatThrownBy(() -> store.read(2))
-                .hasMessage("There is no revision 2 to read: it is not there. The list of revisions names those that are"
-                        + " kept.");
+                .hasMessage(
+                        "There is no revision 2 to read: it is not there. The list of revisions names those that are"
+                                + " kept.");
     }
 
     @Test
@@ -444,7 +448,8 @@ class StoreTest {
         disk.byHand(
                 FOLDER.resolve("history/000001/revision.json"),
                 file("history/000001/revision.json").replace("\"weekwright\": 1", "\"weekwright\": 2"));
-        assertThatThrownBy(this::open).hasMessageContaining("history/000001/revision.json was written by a newer version");
+        assertThatThrownBy(this::open)
+                .hasMessageContaining("history/000001/revision.json was written by a newer version");
     }
 
     // Surroundings
@@ -457,8 +462,9 @@ class StoreTest {
         store.commit(1, "Planned", Harbour.week(1));
 
         assertThat(store.news())
-                .containsExactly("The clock of this machine is behind the last change, saved at 2027-03-01T08:00:00Z: is"
-                        + " it set right? Revisions keep their order all the same.");
+                .containsExactly(
+                        "The clock of this machine is behind the last change, saved at 2027-03-01T08:00:00Z: is"
+                                + " it set right? Revisions keep their order all the same.");
         store.commit(2, "Again", Harbour.week(2));
         assertThat(store.news()).isEmpty();
         assertThat(Harbour.labels(store)).startsWith("3 Again", "2 Planned");
