@@ -6,10 +6,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -25,6 +27,7 @@ class KillTest {
     @TempDir
     private Path folder;
 
+    private final Set<Map<String, String>> read = new HashSet<>();
     private int confirmed;
     private int inTheMiddle;
 
@@ -36,7 +39,7 @@ class KillTest {
         Random random = new Random(6);
 
         for (int kill = 1; kill <= KILLS; kill++) {
-            check(killed(5 + random.nextInt(40), random.nextInt(30)), "kill " + kill);
+            check(killed(5 + random.nextInt(25), random.nextInt(30)), "kill " + kill);
         }
 
         if (KILLS > 5) {
@@ -74,8 +77,16 @@ class KillTest {
         assertThat(store.news()).as(when).noneMatch(line -> line.contains("damaged") || line.contains("could"));
 
         Map<Integer, String> kept = new LinkedHashMap<>();
+        History history = new History(folder.resolve("history"), new RealDisk());
         for (Revision revision : store.history()) {
-            assertThat(store.read(revision.number()).revision()).as(when).isEqualTo(revision);
+            // Documents that were read once, byte for byte, are not read again: only that they are these bytes is
+            // looked at.
+            assertThat(history.texts(revision).digests()).as(when).isEqualTo(revision.files());
+            if (read.add(revision.files())) {
+                assertThat(history.version(revision.number()).revision())
+                        .as(when)
+                        .isEqualTo(revision);
+            }
             kept.put(revision.number(), new TreeMap<>(revision.files()).toString());
         }
         assertThat(kept).as(when).containsAllEntriesOf(promised);
