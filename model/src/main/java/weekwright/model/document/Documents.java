@@ -6,6 +6,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.OptionalInt;
 import weekwright.model.catalogue.Family;
 import weekwright.model.document.Node.Kind;
 import weekwright.model.plan.Log;
@@ -81,6 +82,18 @@ public final class Documents {
         return RecordReader.read(document, schema, Log.class);
     }
 
+    /** The form that a document says it has; nothing where it says none or cannot be read. */
+    public static OptionalInt form(byte[] utf8) {
+        try {
+            Source source = Source.of("", utf8);
+            return TokenWalk.read(source, new Faults(source))
+                    .field("weekwright")
+                    .whole();
+        } catch (DocumentException e) {
+            return OptionalInt.empty();
+        }
+    }
+
     /**
      * Reads a list that ships with the program; it is no coach's document, so its first fault ends the reading.
      *
@@ -147,7 +160,7 @@ public final class Documents {
         return write(rules, "rules");
     }
 
-    /** Any record, list or map as JSON in the same hand: for outputs that have no schema here. */
+    /** Any record, list or map as JSON in the same hand, with every field. */
     public static String writeAny(Object value) {
         return JsonPrinter.print(RecordWriter.node(value));
     }
@@ -177,12 +190,17 @@ public final class Documents {
                 plan.findings());
     }
 
-    /** {@code sha256:} and the digest of the scenario as it is written. */
+    /** The digest of the scenario as it is written. */
     public static String digest(Scenario scenario) {
+        return digest(write(scenario).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** {@code sha256:} and the digest of the bytes, in hexadecimal digits. */
+    public static String digest(byte[] bytes) {
         try {
-            byte[] hash =
-                    MessageDigest.getInstance("SHA-256").digest(write(scenario).getBytes(StandardCharsets.UTF_8));
-            return "sha256:" + HexFormat.of().formatHex(hash);
+            return "sha256:"
+                    + HexFormat.of()
+                            .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

@@ -266,6 +266,19 @@ class SchemaTest {
     }
 
     @Test
+    void aListOfRevisionsFitsItsSchema() {
+        String digest = "sha256:" + "0".repeat(64);
+        String revision = "{ \"revision\": 2, \"at\": \"2027-03-01T08:00:00Z\", \"label\": \"Planned\", \"shows\": 2,"
+                + " \"scenario.json\": \"" + digest + "\", \"plan.json\": \"" + digest + "\", \"beside\": false }";
+        String list = "{ \"weekwright\": 1, \"head\": 2, \"revisions\": [" + revision + "] }";
+        assertThat(wanting(published("history"), list)).isEmpty();
+        assertThat(wanting(published("history"), list.replace("T08:00:00Z", "T08:00")))
+                .isNotEmpty();
+        assertThat(wanting(published("history"), list.replace("\"shows\": 2,", "")))
+                .isNotEmpty();
+    }
+
+    @Test
     void aCheckNeedsWhatIsMadeOfAPlan() {
         String byHand = "{ \"weekwright\": 1, \"scenario\": \"week\", \"placements\": [] }";
         assertThat(wanting(published("plan"), byHand)).isEmpty();

@@ -1,25 +1,25 @@
 package weekwright.desk.app;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
-import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFileAttributeView;
-import org.jspecify.annotations.Nullable;
+import weekwright.desk.store.Disk;
+import weekwright.desk.store.RealDisk;
 
 /**
  * A file that is written whole or not at all: into a temporary file beside it, on to the disk, then under its name. A
  * reader sees the old file or the new one, never a part.
  */
-public final class AtomicFile {
+public final class AtomicFile implements Target {
+    private final Disk disk = new RealDisk();
+    private final Path folder;
     private final Path path;
 
-    private AtomicFile(Path path) {
+    private AtomicFile(Path folder, Path path) {
+        this.folder = folder;
         this.path = path;
     }
 
@@ -45,75 +45,29 @@ public final class AtomicFile {
             if (!Files.isWritable(folder)) {
                 throw new FileFault("the folder " + folder + " may not be written to");
             }
-            return new AtomicFile(path);
+            return new AtomicFile(folder, path);
         } catch (IOException e) {
             throw fault(given, e);
         }
     }
 
-    /**
-     * Puts the bytes under the file's name.
-     *
-     * @throws FileFault when they cannot be written; a file of that name is then as it was before
-     */
-    public void write(byte[] bytes) {
+    @Override
+    public String write(byte[] bytes, String label) {
         Path beside = path.resolveSibling(
                 "." + path.getFileName() + "." + ProcessHandle.current().pid() + ".tmp");
         try {
             try {
-                fill(beside, bytes);
-                keepPermissions(beside);
-                moveOver(beside);
+                disk.write(beside, bytes);
+                disk.sync(beside);
+                disk.rename(beside, path);
             } finally {
-                Files.deleteIfExists(beside);
+                disk.delete(beside);
             }
-            settle(path.getParent());
+            disk.sync(folder);
         } catch (IOException e) {
             throw fault(path, e);
         }
-    }
-
-    private static void fill(Path file, byte[] bytes) throws IOException {
-        try (FileChannel channel = FileChannel.open(
-                file, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
-            ByteBuffer left = ByteBuffer.wrap(bytes);
-            while (left.hasRemaining()) {
-                channel.write(left);
-            }
-            channel.force(true);
-        }
-    }
-
-    /** Who could not read the old file cannot read the new one. */
-    private void keepPermissions(Path file) throws IOException {
-        PosixFileAttributeView view = Files.getFileAttributeView(file, PosixFileAttributeView.class);
-        if (view != null && Files.exists(path)) {
-            view.setPermissions(Files.getPosixFilePermissions(path));
-        }
-    }
-
-    private void moveOver(Path file) throws IOException {
-        try {
-            Files.move(file, path, StandardCopyOption.ATOMIC_MOVE);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(file, path, StandardCopyOption.REPLACE_EXISTING);
-        }
-    }
-
-    /** Writes the folder's list of names to the disk, where the system lets a folder be opened. */
-    private static void settle(@Nullable Path folder) throws IOException {
-        if (folder == null) {
-            return;
-        }
-        FileChannel channel;
-        try {
-            channel = FileChannel.open(folder, StandardOpenOption.READ);
-        } catch (IOException e) {
-            return;
-        }
-        try (channel) {
-            channel.force(true);
-        }
+        return "Written into " + path + ".";
     }
 
     /** The file's path. */
@@ -127,10 +81,10 @@ public final class AtomicFile {
     }
 
     private static String why(IOException cause) {
-        if (cause instanceof java.nio.file.NoSuchFileException) {
+        if (cause instanceof NoSuchFileException) {
             return "does not exist";
         }
-        if (cause instanceof java.nio.file.AccessDeniedException) {
+        if (cause instanceof AccessDeniedException) {
             return "may not be opened";
         }
         String reason = cause instanceof FileSystemException system ? system.getReason() : cause.getMessage();

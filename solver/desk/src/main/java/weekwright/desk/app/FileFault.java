@@ -1,5 +1,7 @@
 package weekwright.desk.app;
 
+import weekwright.desk.store.StoreFault;
+
 /** A file could not be read or written; nothing was changed. */
 public final class FileFault extends RuntimeException {
     private static final long serialVersionUID = 1;
@@ -10,5 +12,9 @@ public final class FileFault extends RuntimeException {
 
     public FileFault(String message, Throwable cause) {
         super(message, cause);
+    }
+
+    static FileFault of(StoreFault fault) {
+        return new FileFault(String.valueOf(fault.getMessage()), fault);
     }
 }

@@ -1,6 +1,8 @@
 package weekwright.desk.app;
 
 import java.util.List;
+import weekwright.model.document.DocumentException;
+import weekwright.model.document.Problem;
 
 /** What was given cannot be used; nothing was written. */
 public final class InputFault extends RuntimeException {
@@ -15,6 +17,11 @@ public final class InputFault extends RuntimeException {
 
     public InputFault(String problem) {
         this(List.of(problem));
+    }
+
+    /** All that is wrong with a document. */
+    static InputFault of(DocumentException fault) {
+        return new InputFault(fault.problems().stream().map(Problem::toString).toList());
     }
 
     /** All that is wrong, one line each: what, where and what would be right. */

@@ -5,11 +5,9 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Objects;
 import weekwright.model.document.DocumentException;
 import weekwright.model.document.Documents;
-import weekwright.model.document.Problem;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Scenario;
 import weekwright.scenarios.Scenarios;
@@ -40,7 +38,7 @@ public final class Inputs {
         try {
             return Documents.readScenario(name(where), bytes(where));
         } catch (DocumentException e) {
-            throw fault(e);
+            throw InputFault.of(e);
         }
     }
 
@@ -54,8 +52,13 @@ public final class Inputs {
         try {
             return Documents.readPlan(name(where), bytes(where), scenario);
         } catch (DocumentException e) {
-            throw fault(e);
+            throw InputFault.of(e);
         }
+    }
+
+    /** Whether what was given is a folder: the desk of one scenario, with its plan beside it. */
+    static boolean isFolder(String where) {
+        return !where.equals(STANDARD_INPUT) && !where.startsWith(DEMO) && Files.isDirectory(path(where));
     }
 
     /**
@@ -97,10 +100,5 @@ public final class Inputs {
         } catch (InvalidPathException e) {
             throw new FileFault(given + " cannot be the name of a file here", e);
         }
-    }
-
-    private static InputFault fault(DocumentException e) {
-        List<String> problems = e.problems().stream().map(Problem::toString).toList();
-        return new InputFault(problems);
     }
 }

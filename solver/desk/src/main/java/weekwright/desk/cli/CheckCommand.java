@@ -1,12 +1,12 @@
 package weekwright.desk.cli;
 
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
-import weekwright.model.scenario.Scenario;
+import weekwright.desk.app.Work;
 
 /** Judges a plan as it stands. */
 @Command(
@@ -17,11 +17,15 @@ import weekwright.model.scenario.Scenario;
 final class CheckCommand implements Callable<Integer> {
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "SCENARIO", description = "What the coach knows and wants.")
+    @Parameters(index = "0", paramLabel = "SCENARIO", description = "What the coach knows and wants, or a folder.")
     private String scenario = "";
 
-    @Parameters(index = "1", paramLabel = "PLAN", description = "The plan, or - for standard input.")
-    private String plan = "";
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "PLAN",
+            description = "The plan, or - for standard input; a folder brings its own.")
+    private @Nullable String plan;
 
     @Option(names = "--json", description = "Print the plan with its findings and the rules kept as JSON.")
     private boolean json;
@@ -32,12 +36,8 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (scenario.equals(Inputs.STANDARD_INPUT) && plan.equals(Inputs.STANDARD_INPUT)) {
-            throw new InputFault("only one of SCENARIO and PLAN can come from standard input");
-        }
-        Inputs inputs = new Inputs(around.in());
-        Scenario read = inputs.scenario(scenario);
-        Shown shown = new Shown(around, read, around.planner().judge(read, inputs.plan(plan, read)));
+        Work work = Work.toRead(new Inputs(around.in()), scenario, plan);
+        Shown shown = new Shown(around, work.scenario(), around.planner().judge(work.scenario(), work.planned()));
         shown.print(json ? shown.checkJson() : null);
         return shown.exit();
     }

@@ -12,6 +12,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import weekwright.desk.app.FileFault;
 import weekwright.desk.app.InputFault;
+import weekwright.desk.store.StoreFault;
 import weekwright.desk.view.Ink;
 import weekwright.desk.view.Plain;
 import weekwright.model.scenario.Moment;
@@ -59,8 +60,23 @@ final class Cli {
             case "catalogue" -> List.of(new CatalogueCommand(around));
             case "schema" -> List.of(new SchemaCommand(around));
             case "demo" -> List.of(new DemoCommand(around));
+            case "history" -> List.of(new HistoryCommand(around));
+            case "undo" -> List.of(new UndoCommand(around));
+            case "redo" -> List.of(new RedoCommand(around));
+            case "forget" -> List.of(new ForgetCommand(around));
             default ->
-                Stream.of("propose", "check", "pin", "rules", "catalogue", "schema", "demo")
+                Stream.of(
+                                "propose",
+                                "check",
+                                "pin",
+                                "rules",
+                                "catalogue",
+                                "schema",
+                                "demo",
+                                "history",
+                                "undo",
+                                "redo",
+                                "forget")
                         .flatMap(name -> commands(name).stream())
                         .toList();
         };
@@ -86,7 +102,7 @@ final class Cli {
         if (fault instanceof InputFault input) {
             return badInput(input.problems());
         }
-        if (fault instanceof FileFault) {
+        if (fault instanceof FileFault || fault instanceof StoreFault) {
             around.err().println(safe(fault) + ".");
             return Exit.FILE;
         }

@@ -4,9 +4,9 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import weekwright.desk.app.AtomicFile;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
+import weekwright.desk.app.Target;
 import weekwright.desk.view.DemosText;
 import weekwright.desk.view.Plain;
 import weekwright.scenarios.Scenarios;
@@ -53,8 +53,10 @@ final class DemoCommand implements Runnable {
         if (output == null) {
             new Output(around.out()).bytes(demo);
         } else {
-            AtomicFile.at(Inputs.path(output)).write(demo);
-            around.err().println("Written into " + Plain.text(output) + ".");
+            Target file = Target.at(Inputs.path(output), around.clock());
+            String written = file.write(demo, "Demo " + name);
+            around.tell(file.news());
+            around.err().println(Plain.text(written));
         }
     }
 }

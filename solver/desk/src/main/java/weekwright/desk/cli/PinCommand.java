@@ -7,16 +7,15 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import weekwright.desk.app.AtomicFile;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Pinning;
 import weekwright.desk.app.Pinning.Kind;
 import weekwright.desk.app.Pinning.Pinned;
 import weekwright.desk.app.Pinning.Request;
+import weekwright.desk.app.Work;
 import weekwright.desk.view.Plain;
 import weekwright.model.Nearest;
-import weekwright.model.scenario.Scenario;
 
 /** Pins something of a session, and judges the plan anew. */
 @Command(
@@ -34,11 +33,15 @@ final class PinCommand implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "SCENARIO", description = "What the coach knows and wants.")
+    @Parameters(index = "0", paramLabel = "SCENARIO", description = "What the coach knows and wants, or a folder.")
     private String scenario = "";
 
-    @Parameters(index = "1", paramLabel = "PLAN", description = "The plan, or - for standard input.")
-    private String plan = "";
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "PLAN",
+            description = "The plan, or - for standard input; a folder brings its own, and keeps the change.")
+    private @Nullable String plan;
 
     @Option(
             names = "--session",
@@ -164,23 +167,17 @@ final class PinCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (scenario.equals(Inputs.STANDARD_INPUT) && plan.equals(Inputs.STANDARD_INPUT)) {
-            throw new InputFault("only one of SCENARIO and PLAN can come from standard input");
-        }
         if (pins == null) {
             throw nothingSaid();
         }
         Request request = pins.request();
-        AtomicFile file = output == null ? null : AtomicFile.at(Inputs.path(output));
-        Inputs inputs = new Inputs(around.in());
-        Scenario read = inputs.scenario(scenario);
-        Pinned pinned = Pinning.pin(around.planner(), read, inputs.plan(plan, read), session, request);
-        Shown shown = new Shown(around, read, pinned.judged());
+        Work work = Work.toChange(new Inputs(around.in()), scenario, plan, output, around.clock());
+        around.tell(work.news());
+        Pinned pinned = Pinning.pin(around.planner(), work.scenario(), work.planned(), session, request);
+        Shown shown = new Shown(around, work.scenario(), pinned.judged());
         around.err().println(Plain.text(pinned.text()));
-        if (file != null) {
-            file.write(shown.planJson());
-            around.err().println("The plan is written into " + Plain.text(file.toString()) + ".");
-        } else if (!json) {
+        shown.save(work.target(), pinned.text());
+        if (work.target() == null && !json) {
             around.err().println("Nothing is written: give -o PLAN to keep it.");
         }
         shown.print(json ? shown.planJson() : null);

@@ -6,10 +6,10 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import weekwright.desk.app.AtomicFile;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
-import weekwright.desk.view.Plain;
+import weekwright.desk.app.Work;
+import weekwright.desk.view.PlanPages;
 import weekwright.engine.Proposal;
 import weekwright.engine.explain.Judged;
 import weekwright.engine.search.Budget;
@@ -23,7 +23,8 @@ import weekwright.model.scenario.Scenario;
         mixinStandardHelpOptions = true,
         versionProvider = VersionText.class,
         description = {
-            "Searches for the best plan of a scenario, shows it and writes it.",
+            "Searches for the best plan of a scenario, shows it and writes it. A folder stands for its scenario and for"
+                    + " the plan to start from, and keeps the new one as a change.",
             "Interrupt it (Ctrl-C) to take the best plan so far; interrupt again to stop at once."
         })
 final class ProposeCommand implements Callable<Integer> {
@@ -33,7 +34,7 @@ final class ProposeCommand implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(paramLabel = "SCENARIO", description = "What the coach knows and wants.")
+    @Parameters(paramLabel = "SCENARIO", description = "What the coach knows and wants, or a folder.")
     private String scenario = "";
 
     @Option(
@@ -88,18 +89,16 @@ final class ProposeCommand implements Callable<Integer> {
     public Integer call() {
         Budget budget = budget();
         int side = threads();
-        // Where it cannot be written is found out before the search, not after it.
-        AtomicFile file = output == null ? null : AtomicFile.at(Inputs.path(output));
-        Inputs inputs = new Inputs(around.in());
-        Scenario read = inputs.scenario(scenario);
-        Plan start = from == null ? null : inputs.plan(from, read);
+        Work work = Work.toChange(new Inputs(around.in()), scenario, from, output, around.clock());
+        around.tell(work.news());
+        Plan start = work.plan();
+        Scenario read = work.scenario();
         Judged judged = search(new Proposal(read, start, budget, seed, side, now(start, read)));
         Shown shown = new Shown(around, read, judged);
         try {
-            if (file != null) {
-                file.write(shown.planJson());
-                around.err().println("The plan is written into " + Plain.text(file.toString()) + ".");
-            }
+            shown.save(
+                    work.target(),
+                    (start == null ? "Planned. " : "Planned again. ") + PlanPages.verdict(judged.plan()));
         } finally {
             shown.print(json ? shown.planJson() : null);
         }

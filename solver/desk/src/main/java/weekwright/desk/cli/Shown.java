@@ -2,6 +2,8 @@ package weekwright.desk.cli;
 
 import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
+import weekwright.desk.app.Target;
+import weekwright.desk.view.Plain;
 import weekwright.desk.view.PlanPages;
 import weekwright.desk.view.TextPage;
 import weekwright.engine.explain.Judged;
@@ -29,6 +31,19 @@ final class Shown {
     /** The plan with the rules that it keeps, as a document. */
     byte[] checkJson() {
         return Documents.writeCheck(judged.plan(), judged.kept()).getBytes(StandardCharsets.UTF_8);
+    }
+
+    /**
+     * Writes the plan where it is to go, if anywhere, and says so.
+     *
+     * @param label what was done, in a few words
+     */
+    void save(@Nullable Target target, String label) {
+        if (target != null) {
+            String written = target.write(planJson(), label.replaceFirst("\\.$", ""));
+            around.tell(target.news());
+            around.err().println(Plain.text(written));
+        }
     }
 
     /** Prints the document given, or where there is none the week to read. */

@@ -13,9 +13,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Map;
 import weekwright.desk.app.Planner;
 import weekwright.desk.view.Ink;
+import weekwright.desk.view.Plain;
 
 /**
  * All that a command meets outside the program.
@@ -53,6 +55,11 @@ record Surroundings(
                 environment.containsKey("WEEKWRIGHT_DEBUG"),
                 Clock.systemUTC(),
                 Planner.ENGINE);
+    }
+
+    /** Tells the coach something aside, each sentence on a line. */
+    void tell(List<String> sentences) {
+        sentences.forEach(sentence -> err.println(Plain.text(sentence)));
     }
 
     @SuppressWarnings("SystemConsoleNull") // What later versions of Java give instead of null is asked below.

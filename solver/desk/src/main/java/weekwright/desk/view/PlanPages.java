@@ -17,6 +17,7 @@ import weekwright.engine.explain.DayPicture;
 import weekwright.engine.explain.Judged;
 import weekwright.model.plan.Placement;
 import weekwright.model.plan.Plan;
+import weekwright.model.plan.Totals;
 import weekwright.model.scenario.Commitment;
 import weekwright.model.scenario.Fixture;
 import weekwright.model.scenario.FixtureWeight;
@@ -28,6 +29,8 @@ import weekwright.model.scenario.Travel;
 
 /** Lays a judged plan out by week, group and day. */
 public final class PlanPages {
+    private static final Totals CLEAN = new Totals(0, 0, 0, 0);
+
     private final Scenario scenario;
     private final Judged judged;
     private final Names names;
@@ -41,6 +44,12 @@ public final class PlanPages {
     /** The page of a judged plan. */
     public static PlanPage of(Scenario scenario, Judged judged) {
         return new PlanPages(scenario, judged).page();
+    }
+
+    /** How a plan stands, in one sentence. */
+    public static String verdict(Plan plan) {
+        Totals totals = plan.totals();
+        return Words.verdict(totals == null ? CLEAN : totals);
     }
 
     private PlanPage page() {

@@ -16,7 +16,6 @@ import weekwright.model.plan.CheapestOption;
 import weekwright.model.plan.Finding;
 import weekwright.model.plan.LeftOut;
 import weekwright.model.plan.Plan;
-import weekwright.model.plan.Totals;
 import weekwright.model.rulebook.Rule;
 import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.rulebook.Rulebook;
@@ -25,7 +24,6 @@ import weekwright.model.rulebook.Rulebook;
 final class Standings {
     private static final List<RuleLevel> COSTING =
             List.of(RuleLevel.MUST, RuleLevel.KEY, RuleLevel.MAIN, RuleLevel.WANT);
-    private static final Totals CLEAN = new Totals(0, 0, 0, 0);
 
     private final Names names;
     private final Plan plan;
@@ -41,7 +39,7 @@ final class Standings {
 
     private Standing standing(List<String> kept) {
         return new Standing(
-                Words.verdict(plan.totals() == null ? CLEAN : plan.totals()),
+                PlanPages.verdict(plan),
                 COSTING.stream()
                         .map(this::breaches)
                         .filter(breaches -> !breaches.lines().isEmpty())

@@ -22,7 +22,7 @@ class AtomicFileTest {
     void a_file_is_replaced_and_nothing_is_left_beside_it() throws IOException {
         Path file = Files.writeString(folder.resolve("plan.json"), "a longer old text");
 
-        AtomicFile.at(file).write(NEW);
+        AtomicFile.at(file).write(NEW, "New");
 
         assertThat(file).hasContent("new");
         assertThat(inFolder()).containsExactly(file);
@@ -33,7 +33,7 @@ class AtomicFileTest {
         Path file = Files.writeString(folder.resolve("plan.json"), "old");
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
 
-        AtomicFile.at(file).write(NEW);
+        AtomicFile.at(file).write(NEW, "New");
 
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
                 .isEqualTo("rw-------");
@@ -44,7 +44,7 @@ class AtomicFileTest {
         Path file = Files.writeString(folder.resolve("plan.json"), "old");
         Path link = Files.createSymbolicLink(folder.resolve("link.json"), file);
 
-        AtomicFile.at(link).write(NEW);
+        AtomicFile.at(link).write(NEW, "New");
 
         assertThat(link).isSymbolicLink().hasContent("new");
         assertThat(file).hasContent("new");
@@ -56,7 +56,9 @@ class AtomicFileTest {
         AtomicFile file = AtomicFile.at(inner.resolve("plan.json"));
         Files.delete(inner);
 
-        assertThatThrownBy(() -> file.write(NEW)).isInstanceOf(FileFault.class).hasMessageContaining("does not exist");
+        assertThatThrownBy(() -> file.write(NEW, "New"))
+                .isInstanceOf(FileFault.class)
+                .hasMessageContaining("does not exist");
     }
 
     @Test
@@ -66,7 +68,7 @@ class AtomicFileTest {
         // Somebody makes a folder of that name meanwhile.
         Files.createDirectories(file.resolve("full"));
 
-        assertThatThrownBy(() -> planned.write(NEW)).isInstanceOf(FileFault.class);
+        assertThatThrownBy(() -> planned.write(NEW, "New")).isInstanceOf(FileFault.class);
 
         assertThat(inFolder()).containsExactly(file);
         assertThat(file.resolve("full")).isDirectory();

@@ -98,7 +98,8 @@ class CheckCommandTest {
     void a_missing_argument_is_bad_usage() {
         assertThat(trial.run("check", "demo:one-match")).isEqualTo(2);
         assertThat(trial.err())
-                .isEqualTo("Missing required parameter: 'PLAN'.\nHow to use it: weekwright check --help\n");
+                .isEqualTo(
+                        "PLAN is missing: name one after the scenario, or a folder that has one (propose FOLDER makes it)\n");
     }
 
     private static JsonNode part(String json, String name) {

@@ -194,8 +194,7 @@ class PinCommandTest {
         kept[pin.length] = "-o";
         kept[pin.length + 1] = file.toString();
         assertThat(trial.run(kept)).isZero();
-        assertThat(trial.err())
-                .isEqualTo(HEAVY + ": variant back-squat is held.\nThe plan is written into " + file + ".\n");
+        assertThat(trial.err()).isEqualTo(HEAVY + ": variant back-squat is held.\nWritten into " + file + ".\n");
         assertThat(trial.run("check", "demo:one-match", file.toString())).isZero();
     }
 

@@ -1,0 +1,36 @@
+package weekwright.desk.cli;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import weekwright.desk.store.Outcome;
+
+/** Takes an athlete out of a folder for good. */
+@Command(
+        name = "forget",
+        mixinStandardHelpOptions = true,
+        versionProvider = VersionText.class,
+        description = {
+            "Takes an athlete out of every revision of a folder: scenario, plan, log, findings, texts and labels.",
+            "It cannot be undone."
+        })
+final class ForgetCommand implements Callable<Integer> {
+    private final Surroundings around;
+
+    @Parameters(paramLabel = "FOLDER", description = "The folder of the scenario and its plan.")
+    private String folder = "";
+
+    @Option(names = "--athlete", paramLabel = "ID", required = true, description = "The athlete's id in the scenario.")
+    private String athlete = "";
+
+    ForgetCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        Outcome outcome = FolderChange.of(around, folder, store -> store.forget(athlete));
+        return outcome instanceof Outcome.Saved ? Exit.DONE : Exit.BAD_INPUT;
+    }
+}
