@@ -16,6 +16,7 @@ import weekwright.model.rulebook.RuleLevel;
  * @param level the rule's level, or told where nobody here can mend it
  * @param tenths cost in tenths
  * @param cohorts cohorts concerned; empty where all of the group are
+ * @param athletes ids of those concerned, where they are not all of the cohorts; else empty
  * @param things what it is about, in order of start
  * @param session the session concerned, or null
  * @param facility the facility concerned, or null
@@ -30,6 +31,7 @@ record Fact(
         int heads,
         GroupInfo group,
         List<Integer> cohorts,
+        List<String> athletes,
         List<Stimulus> things,
         @Nullable Session session,
         @Nullable FacilityInfo facility,

@@ -53,6 +53,7 @@ final class FactSink implements Sink {
                 breach.heads(),
                 view.group(),
                 Arrays.stream(cohorts).boxed().toList(),
+                breach.athletes(),
                 things(rule, view, breach, cohorts),
                 session(view),
                 facility(rule, view),
@@ -140,7 +141,7 @@ final class FactSink implements Sink {
         if (view instanceof LeadsView leads) {
             return List.of(leads.first(), leads.second());
         }
-        if (!breach.about().isEmpty() && view instanceof AimView) {
+        if (!breach.about().isEmpty()) {
             return breach.about();
         }
         if (view instanceof AimView aim) {
@@ -157,6 +158,9 @@ final class FactSink implements Sink {
     private List<Stimulus> onDays(JudgedRule rule, GroupView view, Breach breach, int cohort) {
         return switch (rule.id()) {
             case "free-day", "six-days-running", "speed-exposure", "pathway-neglected" -> List.of();
+            case "week-load", "load-spread", "load-ratio" -> List.of();
+            case "college-in-season", "college-out-of-season", "youth" ->
+                breach.firstDay() == breach.lastDay() ? between(cohort, breach, false) : List.of();
             case "taper" -> List.of(view.fixture());
             case "return-dose" -> sprints(cohort, breach.firstDay());
             case "night-rest", "night-rest-margin" -> eveningAndMorning(cohort, breach.firstDay());
