@@ -82,8 +82,8 @@ final class LoadFacts {
                     }
                 }
                 double mean = weeks == 0 ? 0 : (double) before / weeks;
-                double change =
-                        Change.percent(mean, view.load(cohort, first, end)).orElse(0);
+                double change = Change.percent(mean, (double) view.load(cohort, first, end))
+                        .orElse(0);
                 if (Math.abs(change) > noted + TINY) {
                     int limit = tenths(change < 0 ? -noted : change > asked + TINY ? asked : noted);
                     int measured = beyond(tenths(change), limit);
