@@ -53,7 +53,8 @@ final class GoodToKnow {
     private static String kind(Finding finding) {
         Matcher session = SESSION.matcher(text(finding));
         boolean ofSession = finding.placements().size() == 1 && session.matches();
-        return finding.rule() + (ofSession ? " " + session.group(2) : "");
+        String what = ofSession ? session.group(2) : ABOUT_LOAD.contains(finding.rule()) ? "" : "" + finding.limit();
+        return finding.rule() + " " + what;
     }
 
     private static String text(Finding finding) {
@@ -68,7 +69,9 @@ final class GoodToKnow {
         boolean load = ABOUT_LOAD.contains(alike.get(0).rule());
         List<String> others = alike.stream()
                 .skip(1)
-                .map(load ? this::figure : GoodToKnow::clause)
+                .map(other -> load
+                        ? figure(other)
+                        : clause(other, other.groups().equals(alike.get(0).groups())))
                 .toList();
         String also = "Also " + few(others, load ? MOST_FIGURES : MOST_CLAUSES) + ".";
         int caveat = first.indexOf(LoadRatio.CAVEAT);
@@ -109,8 +112,12 @@ final class GoodToKnow {
     }
 
     /** What another fact says, without what is wanted: its session, or the words before the first stop. */
-    private static String clause(Finding finding) {
-        String text = text(finding);
+    private String clause(Finding finding, boolean sameGroup) {
+        String group = sameGroup && !finding.groups().isEmpty()
+                ? names.group(finding.groups().get(0)) + ": "
+                : "";
+        String whole = text(finding);
+        String text = whole.startsWith(group) ? whole.substring(group.length()) : whole;
         Matcher session = SESSION.matcher(text);
         if (finding.placements().size() == 1 && session.matches()) {
             return session.group(1);

@@ -106,8 +106,10 @@ final class FactWording {
         if (named.size() < lacking.size()) {
             named.add(lacking.size() - named.size() + " more");
         }
-        return names.thing(fact.things().get(0)) + " goes by " + Names.list(needed) + ", measured within "
-                + Names.count((int) number(fact, "days"), "day") + "; missing or older for " + Names.list(named) + ".";
+        boolean one = lacking.size() == 1;
+        String lack = needed.size() > 1 ? (one ? " lacks one." : " lack one.") : (one ? " has none." : " have none.");
+        return names.thing(fact.things().get(0)) + " needs " + Names.list(needed) + " of the last "
+                + Names.count((int) number(fact, "days"), "day") + "; " + Names.list(named) + lack;
     }
 
     private String fixturesClose(Fact fact) {

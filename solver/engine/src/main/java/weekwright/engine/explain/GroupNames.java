@@ -2,10 +2,8 @@ package weekwright.engine.explain;
 
 import java.util.List;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import weekwright.engine.problem.GroupInfo;
 import weekwright.engine.problem.Problem;
-import weekwright.engine.problem.Stimulus;
 
 /** Says which group a sentence is about, where a scenario has several and the sentence does not say so itself. */
 final class GroupNames {
@@ -15,20 +13,13 @@ final class GroupNames {
         this.problem = problem;
     }
 
-    /** A finding's sentence, with the groups of its sessions before it. */
-    String named(Fact fact, String sentence) {
-        Stream<GroupInfo> ofSessions =
-                fact.things().stream().filter(Stimulus::placed).map(thing -> problem.groups.get(thing.group));
-        List<GroupInfo> groups = ofSessions.distinct().toList();
-        return named(groups.isEmpty() ? List.of(fact.group()) : groups, sentence);
-    }
-
     /** A sentence about a group. */
     String named(GroupInfo group, String sentence) {
         return named(List.of(group), sentence);
     }
 
-    private String named(List<GroupInfo> groups, String sentence) {
+    /** A sentence about some groups. */
+    String named(List<GroupInfo> groups, String sentence) {
         if (problem.groups.size() < 2 || groups.stream().allMatch(group -> says(sentence, label(group)))) {
             return sentence;
         }

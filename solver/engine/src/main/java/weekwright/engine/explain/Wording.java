@@ -32,7 +32,7 @@ final class Wording {
     String text(Fact fact) {
         String sentence = wants.sentence(fact);
         sentence = sentence == null ? facts.sentence(fact) : sentence;
-        return groups.named(fact, (sentence == null ? sentence(fact) : sentence) + concerns(fact));
+        return groups.named(fact.groups(), (sentence == null ? sentence(fact) : sentence) + concerns(fact));
     }
 
     private String sentence(Fact fact) {

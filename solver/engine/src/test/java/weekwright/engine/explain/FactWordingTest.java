@@ -87,22 +87,22 @@ class FactWordingTest {
     @Test
     void marks_old() {
         assertThat(text("marks-old"))
-                .isEqualTo("Acceleration 10-40 m (Tue 2 Mar 10:00) goes by a sprint time, measured within 90 days;"
-                        + " missing or older for Ash.");
+                .isEqualTo("Acceleration 10-40 m (Tue 2 Mar 10:00) needs a sprint time of the last 90 days; Ash has"
+                        + " none.");
         Squad lifts = squad().athlete("ash")
                 .mark(Measure.LIFT, "2026-10-01")
                 .athlete("birch")
                 .placed("upper-strength", "2027-03-02T10:00");
         assertThat(text(lifts, "marks-old"))
-                .isEqualTo("Upper push and pull (Tue 2 Mar 10:00) goes by a lift, measured within 90 days; missing or"
-                        + " older for Ash and Birch.");
+                .isEqualTo("Upper push and pull (Tue 2 Mar 10:00) needs a lift of the last 90 days; Ash and Birch have"
+                        + " none.");
         Squad many = squad().placed("aerobic-intervals", "2027-03-02T10:00");
         for (String id : new String[] {"ash", "birch", "cedar", "date", "elm", "fir", "gum"}) {
             many.athlete(id);
         }
         assertThat(text(many, "marks-old"))
-                .endsWith(" goes by an aerobic speed, measured within 90 days; missing or older for Ash, Birch, Cedar,"
-                        + " Date, Elm and 2 more.");
+                .endsWith(" needs an aerobic speed of the last 90 days; Ash, Birch, Cedar, Date, Elm and 2 more have"
+                        + " none.");
         assertThat(many.judged().only("marks-old").athletes()).hasSize(7);
     }
 
@@ -142,7 +142,7 @@ class FactWordingTest {
     void softened() {
         Squad changed = squad().pack("youth").level("no-middle-day", RuleLevel.OFF);
         assertThat(text(changed, "softened"))
-                .isEqualTo("Changed from the usual for Squad: No day between low and high and Youth hours.");
+                .isEqualTo("Changed from the usual for Squad: No middle days and Youth hours.");
     }
 
     /** Dated, with their sources; local rules decide. */
@@ -174,7 +174,7 @@ class FactWordingTest {
     @Test
     void a_group_is_named_where_there_are_several() {
         assertThat(text(RuleExamples.of("marks-old").group("juniors"), "marks-old"))
-                .startsWith("Squad: Acceleration 10-40 m (Tue 2 Mar 10:00) goes by ");
+                .startsWith("Squad: Acceleration 10-40 m (Tue 2 Mar 10:00) needs a sprint time ");
         assertThat(text(RuleExamples.of("no-middle-day").group("juniors"), "no-middle-day"))
                 .startsWith("Tue 2 Mar is a middle day for Squad: ");
         Squad together = RuleExamples.of("one-place-at-a-time")
@@ -187,6 +187,18 @@ class FactWordingTest {
                 .placed("trunk-and-balance", "2027-03-02T10:20")
                 .of("juniors");
         assertThat(text(both, "one-place-at-a-time")).startsWith("Squad and Juniors: Technique drill ");
+    }
+
+    @Test
+    void a_guest_is_no_reason_to_name_two_groups_for_one_groups_day() {
+        Squad guest = squad().heads(2)
+                .athlete("ash", Squad.ID, "juniors")
+                .placed("mobility", "2027-03-02T09:00")
+                .group("juniors")
+                .placed("technique", "2027-03-02T12:00")
+                .of("juniors");
+        assertThat(text(guest, "short-wait"))
+                .isEqualTo("Squad waits 2 h 40 min between visits on Tue 2 Mar. Concerns Ash.");
     }
 
     @Test
