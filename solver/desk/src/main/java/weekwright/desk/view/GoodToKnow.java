@@ -73,21 +73,26 @@ final class GoodToKnow {
                         ? figure(other)
                         : clause(other, other.groups().equals(alike.get(0).groups())))
                 .toList();
-        String also = "Also " + few(others, load ? MOST_FIGURES : MOST_CLAUSES) + ".";
+        String also = load
+                ? "Also " + and(few(others, MOST_FIGURES)) + "."
+                : "Also: " + String.join("; ", few(others, MOST_CLAUSES)) + ".";
         int caveat = first.indexOf(LoadRatio.CAVEAT);
         return caveat < 0 ? first + " " + also : first.substring(0, caveat) + also + " " + first.substring(caveat);
     }
 
+    private static String and(List<String> words) {
+        int last = words.size() - 1;
+        return last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+    }
+
     /** Some of many, and how many more there are. */
-    private static String few(List<String> words, int most) {
+    private static List<String> few(List<String> words, int most) {
         int shown = words.size() <= most + 1 ? words.size() : most;
         List<String> some = new ArrayList<>(words.subList(0, shown));
         if (shown < words.size()) {
             some.add(words.size() - shown + " more");
         }
-        return some.size() < 2
-                ? some.get(0)
-                : String.join(", ", some.subList(0, some.size() - 1)) + " and " + some.get(some.size() - 1);
+        return some;
     }
 
     /** Whom and when it is about, and how much: {@code Under 15 from Mon 8 Feb +12.5 %}. */

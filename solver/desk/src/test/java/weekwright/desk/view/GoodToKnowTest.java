@@ -113,8 +113,8 @@ class GoodToKnowTest {
                         mark("squad", "Match squad: Bounds (Wed 3 Mar 10:00)", "a time; Ash has none."),
                         mark("young", "Under 15: Sprint (Thu 4 Mar 10:00)", "a time; Ash has none.")))
                 .containsExactly(
-                        "Match squad: Sprint (Tue 2 Mar 10:00) needs a time; Ash has none. Also Bounds (Wed 3 Mar"
-                                + " 10:00) and Under 15: Sprint (Thu 4 Mar 10:00).",
+                        "Match squad: Sprint (Tue 2 Mar 10:00) needs a time; Ash has none. Also: Bounds (Wed 3 Mar"
+                                + " 10:00); Under 15: Sprint (Thu 4 Mar 10:00).",
                         "Match squad: Lift (Tue 2 Mar 12:00) needs a lift; Ash has none.");
     }
 
@@ -125,7 +125,8 @@ class GoodToKnowTest {
         Finding second =
                 of("fixtures-close", "squad", 0, 60, "h", null, "C starts 60 h after B ends; under 72 h. Source: X.");
         assertThat(lines(first, second))
-                .containsExactly("B starts 70 h after A ends; under 72 h. Source: X. Also C starts 60 h after B ends.");
+                .containsExactly(
+                        "B starts 70 h after A ends; under 72 h. Source: X. Also: C starts 60 h after B ends.");
     }
 
     @Test
