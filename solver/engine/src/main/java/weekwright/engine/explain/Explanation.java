@@ -23,6 +23,7 @@ import weekwright.model.plan.Placement;
 import weekwright.model.plan.Plan;
 import weekwright.model.plan.Solver;
 import weekwright.model.rulebook.Rule;
+import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.rulebook.Rulebook;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Scenario;
@@ -132,7 +133,9 @@ public final class Explanation {
 
     private List<String> kept(List<Finding> findings) {
         TreeSet<String> inForce = new TreeSet<>();
-        problem.groups.forEach(group -> inForce.addAll(judge.rulesInForce(group.index)));
+        problem.groups.forEach(group -> judge.rulesInForce(group.index).stream()
+                .filter(rule -> group.settings.level(rule) != RuleLevel.TOLD)
+                .forEach(inForce::add));
         findings.forEach(finding -> inForce.remove(finding.rule()));
         return Rulebook.builtIn().rules().stream()
                 .map(Rule::id)

@@ -15,7 +15,9 @@ import weekwright.model.rulebook.RuleLevel;
  *
  * @param level the rule's level, or told where nobody here can mend it
  * @param tenths cost in tenths
+ * @param groups the groups that it is about: those of its sessions, or the one whose days it is about
  * @param cohorts cohorts concerned; empty where all of the group are
+ * @param athletes ids of those concerned, where they are not all of the cohorts; else empty
  * @param things what it is about, in order of start
  * @param session the session concerned, or null
  * @param facility the facility concerned, or null
@@ -29,7 +31,9 @@ record Fact(
         int tenths,
         int heads,
         GroupInfo group,
+        List<GroupInfo> groups,
         List<Integer> cohorts,
+        List<String> athletes,
         List<Stimulus> things,
         @Nullable Session session,
         @Nullable FacilityInfo facility,

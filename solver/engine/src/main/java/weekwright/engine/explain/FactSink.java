@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.AimInfo;
 import weekwright.engine.problem.FacilityInfo;
+import weekwright.engine.problem.GroupInfo;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
@@ -46,14 +47,17 @@ final class FactSink implements Sink {
     public void breach(JudgedRule rule, View view, Breach breach, int groupHeads) {
         boolean told = breach.isTold() || rule.level() == RuleLevel.TOLD;
         int[] cohorts = breach.cohorts();
+        List<Stimulus> things = things(rule, view, breach, cohorts);
         facts.add(new Fact(
                 rule,
                 told ? RuleLevel.TOLD : rule.level(),
                 told ? 0 : Price.tenths(rule, breach, groupHeads),
                 breach.heads(),
                 view.group(),
+                groups(view, things),
                 Arrays.stream(cohorts).boxed().toList(),
-                things(rule, view, breach, cohorts),
+                breach.athletes(),
+                things,
                 session(view),
                 facility(rule, view),
                 aim(view),
@@ -62,6 +66,15 @@ final class FactSink implements Sink {
                 breach.detail(),
                 breach.measured(),
                 breach.limit()));
+    }
+
+    private List<GroupInfo> groups(View view, List<Stimulus> things) {
+        List<GroupInfo> ofSessions = things.stream()
+                .filter(thing -> thing.placed() && !(view instanceof GroupView))
+                .map(thing -> problem.groups.get(thing.group))
+                .distinct()
+                .toList();
+        return ofSessions.isEmpty() ? List.of(view.group()) : ofSessions;
     }
 
     private static @Nullable Session session(View view) {
@@ -140,7 +153,7 @@ final class FactSink implements Sink {
         if (view instanceof LeadsView leads) {
             return List.of(leads.first(), leads.second());
         }
-        if (!breach.about().isEmpty() && view instanceof AimView) {
+        if (!breach.about().isEmpty()) {
             return breach.about();
         }
         if (view instanceof AimView aim) {
@@ -157,6 +170,9 @@ final class FactSink implements Sink {
     private List<Stimulus> onDays(JudgedRule rule, GroupView view, Breach breach, int cohort) {
         return switch (rule.id()) {
             case "free-day", "six-days-running", "speed-exposure", "pathway-neglected" -> List.of();
+            case "week-load", "load-spread", "load-ratio" -> List.of();
+            case "college-in-season", "college-out-of-season", "youth" ->
+                breach.firstDay() == breach.lastDay() ? between(cohort, breach, false) : List.of();
             case "taper" -> List.of(view.fixture());
             case "return-dose" -> sprints(cohort, breach.firstDay());
             case "night-rest", "night-rest-margin" -> eveningAndMorning(cohort, breach.firstDay());

@@ -27,11 +27,13 @@ final class LeftOuts {
     private final Problem problem;
     private final Judge judge;
     private final Names names;
+    private final GroupNames groups;
 
     LeftOuts(Problem problem, Judge judge) {
         this.problem = problem;
         this.judge = judge;
         names = new Names(problem);
+        groups = new GroupNames(problem);
     }
 
     List<LeftOut> all() {
@@ -80,7 +82,7 @@ final class LeftOuts {
                 survey.options,
                 survey.blockers(),
                 survey.cheapest,
-                text(session, survey));
+                groups.named(session.group, text(session, survey)));
     }
 
     /** Of a session that lies nowhere only that it is out, and the days barred, can be held. */

@@ -1,5 +1,6 @@
 package weekwright.engine.problem;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -23,7 +24,12 @@ public final class GroupInfo {
     private final List<Stimulus> fixtures = new ArrayList<>();
     private final boolean[] fixtureDays;
 
-    GroupInfo(int index, Group group, int heads, Calendar calendar, RuleSettings settings) {
+    /** Birth date of the youngest athlete listed in the group; null where none is known. */
+    public final @Nullable LocalDate youngest;
+
+    GroupInfo(
+            int index, Group group, int heads, Calendar calendar, RuleSettings settings, @Nullable LocalDate youngest) {
+        this.youngest = youngest;
         this.index = index;
         this.group = group;
         this.heads = heads;

@@ -18,6 +18,9 @@ public final class Judge {
     private final Timelines timelines;
     private final Scopes scopes;
     private final Evaluator evaluator;
+    /** The one that asks for facts at no cost, too; made when somebody wants to hear them. */
+    private @Nullable Evaluator teller;
+
     private final Journal journal;
     private final CostSink sink = new CostSink();
     private final Cost scratch = new Cost();
@@ -36,7 +39,7 @@ public final class Judge {
         this.problem = problem;
         timelines = new Timelines(problem);
         scopes = new Scopes(problem);
-        evaluator = new Evaluator(problem, timelines, scopes);
+        evaluator = new Evaluator(problem, timelines, scopes, false);
         journal = new Journal();
         marks = new Marks(scopes.count());
         kept = new Cost[scopes.count()];
@@ -267,13 +270,14 @@ public final class Judge {
 
     /** Tells a sink all that is broken, scope by scope; told facts too. */
     public void explain(Sink facts) {
+        Evaluator teller = teller();
         for (Session session : problem.sessions) {
             Stimulus at = timelines.at(session.index);
-            evaluator.placement(session, at, facts);
-            evaluator.pins(session, at, facts);
+            teller.placement(session, at, facts);
+            teller.pins(session, at, facts);
             if (at != null) {
-                evaluator.pairsWithFixed(at, facts);
-                evaluator.pairsWithPlaced(at, (rule, view, breach, heads) -> {
+                teller.pairsWithFixed(at, facts);
+                teller.pairsWithPlaced(at, (rule, view, breach, heads) -> {
                     // Each pair is seen from both sides: it is told by the later of the two.
                     if (((PairView) view).second() == at) {
                         facts.breach(rule, view, breach, heads);
@@ -282,8 +286,16 @@ public final class Judge {
             }
         }
         for (int scope = 0; scope < scopes.count(); scope++) {
-            evaluator.scope(scope, facts);
+            teller.scope(scope, facts);
         }
+        teller.facts(facts);
+    }
+
+    private Evaluator teller() {
+        if (teller == null) {
+            teller = new Evaluator(problem, timelines, scopes, true);
+        }
+        return teller;
     }
 
     /** Tells a sink what is broken in all scopes that a placement of a session touches or would touch. */
@@ -309,7 +321,7 @@ public final class Judge {
                 Stimulus b = problem.fixed.get(j);
                 boolean past = a.kind == Stimulus.Kind.HISTORY && b.kind == Stimulus.Kind.HISTORY;
                 if (!past && b.day - a.day <= evaluator.pairReach && Evaluator.shareSomebody(a, b)) {
-                    evaluator.pair(a, b, facts);
+                    teller().pair(a, b, facts);
                 }
             }
         }
@@ -327,6 +339,6 @@ public final class Judge {
 
     /** Ids of the rules in force for a group. */
     public java.util.List<String> rulesInForce(int group) {
-        return evaluator.rules(group).ids();
+        return teller().rules(group).ids();
     }
 }
