@@ -28,10 +28,43 @@ final class FactSink implements Sink {
     private final Problem problem;
     private final Judge judge;
     private final List<Fact> facts = new ArrayList<>();
+    private int part = Key.FIXED;
 
     FactSink(Problem problem, Judge judge) {
         this.problem = problem;
         this.judge = judge;
+    }
+
+    /** All that is broken and told of a plan as it stands. */
+    static List<Fact> all(Problem problem, Judge judge) {
+        FactSink sink = new FactSink(problem, judge);
+        for (Session session : problem.sessions) {
+            judge.explainSession(session, sink.in(Key.OWN).tellingOncePerPair(judge.at(session)));
+        }
+        for (int part = 0; part < judge.parts(); part++) {
+            judge.explainPart(part, sink.in(part));
+        }
+        judge.explainFixed(sink.in(Key.FIXED));
+        return sink.facts();
+    }
+
+    /** Two sessions are seen from both sides: their breach is told by the later of the two. */
+    private Sink tellingOncePerPair(@Nullable Stimulus at) {
+        return (rule, view, breach, heads) -> {
+            boolean bySomebodyElse = view instanceof PairView pair
+                    && pair.first().placed()
+                    && pair.second().placed()
+                    && pair.second() != at;
+            if (!bySomebodyElse) {
+                breach(rule, view, breach, heads);
+            }
+        };
+    }
+
+    /** Says which part of the plan the next breaches belong to. */
+    FactSink in(int number) {
+        part = number;
+        return this;
     }
 
     List<Fact> facts() {
@@ -43,6 +76,7 @@ final class FactSink implements Sink {
         boolean told = breach.isTold() || rule.level() == RuleLevel.TOLD;
         int[] cohorts = breach.cohorts();
         facts.add(new Fact(
+                Key.of(part, rule, view, breach),
                 rule,
                 told ? RuleLevel.TOLD : rule.level(),
                 told ? 0 : Price.tenths(rule, breach, groupHeads),

@@ -45,8 +45,12 @@ final class Options {
         return new Session(draft, options, coarse.length == 0 ? options : coarse);
     }
 
-    /** All starts, places of the right kind and doses in the group's free time, open or not; pins are ignored. */
-    List<Stimulus> thinkable(Session session) {
+    /**
+     * All starts, places of the right kind and doses in the group's free time, open or not; pins are ignored.
+     *
+     * @param longer minutes by which the group's free time is taken to be longer
+     */
+    List<Stimulus> thinkable(Session session, int longer) {
         SessionDraft draft = new SessionDraft(
                 session.index,
                 session.id,
@@ -57,6 +61,7 @@ final class Options {
                 weekwright.model.plan.Pin.NONE,
                 null);
         draft.openOnly = false;
+        draft.longer = longer;
         List<Stimulus> found = new ArrayList<>();
         addAll(draft, null, found);
         return found;
@@ -80,7 +85,10 @@ final class Options {
     private void addPlaces(
             SessionDraft draft, @Nullable Stimulus now, List<Stimulus> found, int day, int start, Dose dose) {
         int end = start + minutes(draft, dose);
-        if (draft.group.outside(start, end) > 0) {
+        boolean outside = draft.longer == 0
+                ? draft.group.outside(start, end) > 0
+                : draft.group.freeLonger(start, end) > draft.longer;
+        if (outside) {
             return;
         }
         for (int facility : facilities(draft)) {

@@ -17,6 +17,9 @@ final class SessionDraft {
     final @Nullable Placement placement;
 
     boolean openOnly = true;
+    /** Minutes by which the group's free time is taken to be longer at either end. */
+    int longer;
+
     boolean stays;
 
     @Nullable

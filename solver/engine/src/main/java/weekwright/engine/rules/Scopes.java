@@ -41,7 +41,6 @@ final class Scopes {
     private final int[] bases = new int[Kind.values().length + 1];
     private final List<Scope> scopes = new ArrayList<>();
     private final int[][][] fixturesNear;
-    private final int[][] mainGroups;
     private final boolean[] lineJudged;
     private final boolean[] limited;
 
@@ -69,7 +68,6 @@ final class Scopes {
         add(Kind.STAFF, 1, days);
         bases[bases.length - 1] = scopes.size();
         fixturesNear = near();
-        mainGroups = mainGroups();
         lineJudged = lineJudged();
         limited = new boolean[problem.facilities.size()];
         problem.facilities.forEach(facility -> limited[facility.index] = facility.limited());
@@ -113,18 +111,6 @@ final class Scopes {
                 .toArray();
     }
 
-    private int[][] mainGroups() {
-        int[][] main = new int[problem.groups.size()][];
-        for (int group = 0; group < main.length; group++) {
-            main[group] = java.util.Arrays.stream(problem.cohortsOfGroup[group])
-                    .map(cohort -> problem.cohorts.get(cohort).mainGroup())
-                    .distinct()
-                    .sorted()
-                    .toArray();
-        }
-        return main;
-    }
-
     private boolean[] lineJudged() {
         boolean[] judged = new boolean[problem.groups.size()];
         problem.aims.forEach(aim -> judged[aim.group.index] |= aim.family.family.high(Pathway.MAX_VELOCITY_SPRINT));
@@ -142,22 +128,6 @@ final class Scopes {
     /** Whether a group's exposures to maximal velocity are judged: whether it has an aim that trains it. */
     boolean lineJudged(int group) {
         return lineJudged[group];
-    }
-
-    /** Marks all kept scopes that a placement could touch, but for its staff day. */
-    void touchedBy(Stimulus placed, int aim, Marks marks) {
-        for (int group : mainGroups[placed.group]) {
-            day(group, placed.day, marks);
-            nights(group, placed.day, marks);
-            runs(group, placed.day, marks);
-            week(group, placed.day, marks);
-            line(group, marks);
-            fixtures(group, placed.day, marks);
-        }
-        if (aim >= 0) {
-            aim(aim, placed.day, marks);
-        }
-        bookings(placed, marks);
     }
 
     /** Marks the kept scopes that read what has changed of a group's day. */
