@@ -58,7 +58,7 @@ record Effect(Cost change, List<Broken> broken, List<Broken> cleared, List<Alter
 
     private int more(Broken one) {
         return altered.stream()
-                .filter(change -> change.after() == one)
+                .filter(change -> change.after().key().equals(one.key()))
                 .mapToInt(Altered::more)
                 .findFirst()
                 .orElse(one.tenths());
