@@ -35,4 +35,10 @@ record Hours(List<Window> windows, LocalTime training, LocalTime practice) {
                             Parts.window(List.of(Weekday.SUN), "09:00", "13:00")),
                     LocalTime.of(16, 30),
                     LocalTime.of(19, 0)));
+
+    /** Weekday evenings and Sunday mornings. */
+    static final Hours EVENINGS = new Hours(
+            List.of(Parts.window(WORKDAYS, "17:00", "20:30"), Parts.window(List.of(Weekday.SUN), "10:00", "13:00")),
+            LocalTime.of(17, 0),
+            LocalTime.of(19, 0));
 }

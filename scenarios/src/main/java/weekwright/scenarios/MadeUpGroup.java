@@ -47,13 +47,33 @@ final class MadeUpGroup {
 
     private MadeUpGroup(
             int number, GroupKind kind, int specials, LocalDate firstDay, int days, List<Aim> aims, Random random) {
+        this(
+                number,
+                kind,
+                specials,
+                firstDay,
+                days,
+                aims,
+                Hours.CHOICE.get(random.nextInt(Hours.CHOICE.size())),
+                random);
+    }
+
+    private MadeUpGroup(
+            int number,
+            GroupKind kind,
+            int specials,
+            LocalDate firstDay,
+            int days,
+            List<Aim> aims,
+            Hours hours,
+            Random random) {
         this.id = "g" + (number + 1);
         this.kind = kind;
         this.firstDay = firstDay;
         this.days = days;
         this.aims = aims;
         this.random = random;
-        this.hours = Hours.CHOICE.get(random.nextInt(Hours.CHOICE.size()));
+        this.hours = hours;
         List<Special> shuffled = new ArrayList<>(List.of(Special.values()));
         Collections.shuffle(shuffled, random);
         this.specials = List.copyOf(shuffled.subList(0, specials));
@@ -85,6 +105,22 @@ final class MadeUpGroup {
         }
         if (random.nextBoolean()) {
             group.practice(firstDay.plusDays(random.nextInt(days)), Effort.USUAL);
+        }
+        return group;
+    }
+
+    /** A small squad without anybody special, training on weekday evenings and Sunday mornings. */
+    static MadeUpGroup small(int sessions, LocalDate firstDay, Random random) {
+        List<Aim> aims = WishList.few(sessions, random);
+        MadeUpGroup group = new MadeUpGroup(0, GroupKind.FIELD, 0, firstDay, 7, aims, Hours.EVENINGS, random);
+        group.match(firstDay.minusDays(2 + random.nextInt(2)), LocalTime.of(15, 0));
+        group.train("heavy-lower-knee", firstDay.minusDays(4), 60);
+        group.train("max-velocity", firstDay.minusDays(4 + random.nextInt(3)), 65);
+        if (random.nextInt(4) > 0) {
+            group.match(firstDay.plusDays(5), LocalTime.of(14, 30));
+        }
+        if (random.nextInt(3) > 0) {
+            group.practice(firstDay.plusDays(1 + random.nextInt(4)), Effort.USUAL);
         }
         return group;
     }

@@ -2,9 +2,11 @@ package weekwright.scenarios;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.catalogue.Catalogue;
@@ -13,9 +15,12 @@ import weekwright.model.plan.Pin;
 import weekwright.model.plan.Placement;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Aim;
+import weekwright.model.scenario.Commitment;
 import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.Facility;
 import weekwright.model.scenario.Group;
+import weekwright.model.scenario.Lends;
+import weekwright.model.scenario.LendsAt;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Scenario;
 
@@ -97,8 +102,56 @@ public final class RandomPlans {
                 ? null
                 : scenario.staff().get(random.nextInt(scenario.staff().size())).id();
         Pin pin = random.nextInt(6) == 0 ? new Pin(true, false, false, false, false, false, false, List.of()) : null;
+        Placement drawn = new Placement(
+                null,
+                group.id(),
+                family.id(),
+                start(group, week),
+                null,
+                place(family),
+                lead,
+                dose,
+                variant(family),
+                pin);
+        return dose == Dose.MICRO && random.nextBoolean() ? lent(drawn, week) : drawn;
+    }
+
+    /** Written now and then; the rest is left open. */
+    private @Nullable String variant(Family family) {
+        return family.variants().isEmpty() || random.nextInt(5) < 3
+                ? null
+                : family.variants()
+                        .get(random.nextInt(family.variants().size()))
+                        .id();
+    }
+
+    /** The same somewhere in the lent minutes of a practice of its week, where there is one. */
+    private Placement lent(Placement drawn, int week) {
+        List<Commitment> lenders = scenario.commitments().stream()
+                .filter(one -> one.lends() != null && one.groups().contains(drawn.group()))
+                .filter(one ->
+                        ChronoUnit.DAYS.between(scenario.firstDay(), one.start().date()) / 7 == week)
+                .filter(one -> !one.start().date().isAfter(scenario.lastDay()))
+                .toList();
+        if (lenders.isEmpty()) {
+            return drawn;
+        }
+        Commitment lender = lenders.get(random.nextInt(lenders.size()));
+        Lends lends = Objects.requireNonNull(lender.lends());
+        int into = lends.at() == LendsAt.START ? 15 : lender.minutes() - lends.minutes();
+        Moment start = Moment.of(lender.start().local().plusMinutes(into + 5L * random.nextInt(8)));
+        String place = random.nextInt(3) > 0 ? lender.facility() : drawn.facility();
         return new Placement(
-                null, group.id(), family.id(), start(group, week), null, place(family), lead, dose, null, pin);
+                null,
+                drawn.group(),
+                drawn.family(),
+                start,
+                null,
+                place,
+                drawn.lead(),
+                Dose.MICRO,
+                drawn.variant(),
+                drawn.pin());
     }
 
     /** Half of them in the group's windows, where a few draws find one. */

@@ -64,6 +64,15 @@ public final class SquadGenerator {
         return scenario(id, zone, firstDay, weeks * 7, 15, squads, facilities, staff(groups));
     }
 
+    /**
+     * A club of three small groups for two to four weeks in which everything that the rules know of happens: athletes of
+     * several groups, shifts, second clubs, limits, lent minutes, learners, rotating lifts, tapers, journeys, packs, and
+     * clocks that change.
+     */
+    public static Scenario club(long seed) {
+        return MadeUpClub.of(seed);
+    }
+
     /** One small squad with 3 to 5 sessions in 4 to 7 days on a grid of an hour, small enough to try everything. */
     public static Scenario tiny(long seed) {
         Random random = new Random(seed);
@@ -77,6 +86,22 @@ public final class SquadGenerator {
         List<StaffMember> staff = random.nextBoolean() ? staff(1) : List.of();
         String id = "tiny-" + Long.toUnsignedString(seed);
         return scenario(id, zone, firstDay, days, 60, List.of(squad), facilities, staff);
+    }
+
+    /**
+     * One squad of equals with up to 8 sessions in a week of evenings, on a grid of an hour: small enough for a proof of the
+     * best plan, crowded enough that it is not plain to see.
+     */
+    public static Scenario small(long seed) {
+        Random random = new Random(seed);
+        ZoneId zone = ZONES.get(random.nextInt(ZONES.size()));
+        LocalDate firstDay = FIRST_MONDAY.plusWeeks(random.nextInt(WEEKS_OF_THE_YEAR));
+        MadeUpGroup squad = MadeUpGroup.small(5 + random.nextInt(3), firstDay, random);
+        List<Facility> facilities = List.of(
+                Parts.facility("pitch", "Pitch", FacilityKind.FIELD, 100, 1, List.of()),
+                Parts.facility("gym", "Gym", FacilityKind.GYM, null, 1, List.of(window("09:00", "20:00"))));
+        String id = "small-" + Long.toUnsignedString(seed);
+        return scenario(id, zone, firstDay, 7, 60, List.of(squad), facilities, List.of());
     }
 
     private static Scenario scenario(

@@ -67,6 +67,31 @@ final class WishList {
         return aims;
     }
 
+    /** A few aims with so many sessions wanted in all, heavy strength and speed among them, and never more than wanted. */
+    static List<Aim> few(int sessions, Random random) {
+        List<Wish> wishes = new ArrayList<>(SMALL.subList(2, SMALL.size()));
+        Collections.shuffle(wishes, random);
+        wishes.addAll(0, KEY);
+        return aims(wishes, sessions, random).stream()
+                .map(aim -> new Aim(
+                        aim.family(),
+                        aim.whom(),
+                        new PerWeek(
+                                aim.perWeek().least(),
+                                aim.perWeek().target(),
+                                aim.perWeek().target()),
+                        aim.priority(),
+                        aim.doses(),
+                        aim.prefer(),
+                        aim.microCounts(),
+                        aim.learning(),
+                        false,
+                        List.of(),
+                        null,
+                        null))
+                .toList();
+    }
+
     /** A few aims with so many sessions in all. */
     static List<Aim> small(int sessions, Random random) {
         List<Wish> wishes = new ArrayList<>(SMALL);

@@ -77,6 +77,18 @@ public final class Catalogue {
     }
 
     private static final class Holder {
-        static final Catalogue CATALOGUE = of(BuiltIn.read("catalogue.json", "catalogue", Family.class));
+        static final Catalogue CATALOGUE = of(withContent(BuiltIn.read("catalogue.json", "catalogue", Family.class)));
+
+        /** What is done in the sessions lies in a file of its own, for its length. */
+        private static List<Family> withContent(List<Family> families) {
+            Map<String, List<Content>> content = new LinkedHashMap<>();
+            BuiltIn.read("content.json", "content", FamilyContent.class)
+                    .forEach(entry -> content.put(entry.id(), entry.content()));
+            return families.stream()
+                    .map(family -> content.containsKey(family.id())
+                            ? family.with(content.getOrDefault(family.id(), List.of()))
+                            : family)
+                    .toList();
+        }
     }
 }

@@ -26,6 +26,7 @@ import weekwright.model.scenario.Pathway;
  * @param afterHours of a fixture family: hours after it, by pathway id and by the keys of {@link AfterKey}
  * @param order place within a day, freshest first, or null where it does not matter
  * @param variants close variations that may rotate
+ * @param content what is done in a session, line by line; empty means only the note says it
  * @param source published source, or {@code expert proposal}
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -47,6 +48,7 @@ public record Family(
         Map<String, Hours> afterHours,
         @Nullable Integer order,
         List<Variant> variants,
+        List<Content> content,
         @Nullable String note,
         String source) {
     public Family {
@@ -56,6 +58,12 @@ public record Family(
         pathways = Ids.mapped(pathways);
         afterHours = Ids.mapped(afterHours);
         variants = Ids.listed(variants);
+        content = Ids.listed(content);
+    }
+
+    /** The same family with other lines of what is done. */
+    Family with(List<Content> other) {
+        return FamilyPatches.merged(this, FamilyPatch.ofContent(id, other));
     }
 
     /** Whether it meets a pathway at high intensity. */

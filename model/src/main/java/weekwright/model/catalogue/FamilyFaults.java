@@ -33,6 +33,7 @@ final class FamilyFaults {
         faults.hours(patch);
         faults.fixture(base, patch);
         faults.variants(patch.variants());
+        faults.found.addAll(ContentFaults.of(Ids.listed(patch.content())));
         return List.copyOf(faults.found);
     }
 

@@ -28,5 +28,13 @@ public record FamilyPatch(
         @Nullable Map<String, Hours> afterHours,
         @Nullable Integer order,
         @Nullable List<Variant> variants,
+        @Nullable List<Content> content,
         @Nullable String note,
-        @Nullable String source) {}
+        @Nullable String source) {
+    /** A change of what is done in its sessions, and of nothing else. */
+    static FamilyPatch ofContent(String id, List<Content> content) {
+        return new FamilyPatch(
+                id, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
+                content, null, null);
+    }
+}

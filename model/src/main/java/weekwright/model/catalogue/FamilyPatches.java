@@ -37,6 +37,7 @@ final class FamilyPatches {
                 either(patch.afterHours(), base.afterHours()),
                 patch.order() == null ? base.order() : patch.order(),
                 either(patch.variants(), base.variants()),
+                either(patch.content(), base.content()),
                 patch.note() == null ? base.note() : patch.note(),
                 either(patch.source(), base.source()));
     }
@@ -59,6 +60,7 @@ final class FamilyPatches {
                 null,
                 Map.of(),
                 null,
+                List.of(),
                 List.of(),
                 null,
                 "the coach's own");

@@ -18,6 +18,12 @@ final class Lines {
         Node value = within;
         String name = "";
         for (String step : line.substring(0, colon).split("\\.", -1)) {
+            if (step.endsWith("]")) {
+                int bracket = step.indexOf('[');
+                int index = Integer.parseInt(step.substring(bracket + 1, step.length() - 1));
+                value = value.list(step.substring(0, bracket)).get(index);
+                continue;
+            }
             if (value.field(step).is(Kind.NOTHING)) {
                 faults.lacking(value, step, wrong(said, step), right(said));
                 return;

@@ -97,15 +97,6 @@ final class PlanChecks {
                         "Give the session a " + held + ", or take the pin off.");
             }
         }
-        if (pin.field("out").isTrue()) {
-            pin.fields().values().stream()
-                    .filter(held -> held.isTrue() && !held.name().equals("out"))
-                    .findFirst()
-                    .ifPresent(held -> faults.add(
-                            held,
-                            "the session is left out and held at once",
-                            "Keep \"out\" or \"" + held.name() + "\"."));
-        }
     }
 
     private void leftOut(Node leftOut) {

@@ -53,7 +53,7 @@ class FamilyPatchTest {
                                   "crossHours": { "must": 3 }, "beforeFixtureHours": { "must": 4, "want": 5 },
                                   "beforeFixtureMicroHours": { "must": 2, "want": 3 }, "order": 5,
                                   "variants": [ { "id": "grass", "label": "Grass", "tested": true } ],
-                                  "note": "Barefoot.", "source": "the coach" }
+                                  "content": [], "note": "Barefoot.", "source": "the coach" }
                                 """))).family("tempo-run");
         assertThat(JSON.writeValueAsString(changed))
                 .isEqualTo("{\"id\":\"tempo-run\",\"label\":\"Easy runs\",\"role\":\"recovery\","
@@ -63,7 +63,7 @@ class FamilyPatchTest {
                         + "\"crossHours\":{\"must\":3.0},"
                         + "\"beforeFixtureHours\":{\"must\":4.0,\"want\":5.0},"
                         + "\"beforeFixtureMicroHours\":{\"must\":2.0,\"want\":3.0},\"afterHours\":{},\"order\":5,"
-                        + "\"variants\":[{\"id\":\"grass\",\"label\":\"Grass\",\"tested\":true}],"
+                        + "\"variants\":[{\"id\":\"grass\",\"label\":\"Grass\",\"tested\":true}],\"content\":[],"
                         + "\"note\":\"Barefoot.\",\"source\":\"the coach\"}");
     }
 

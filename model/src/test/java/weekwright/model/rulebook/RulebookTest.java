@@ -75,7 +75,6 @@ class RulebookTest {
             "night-rest", "pathway-gap-floor", "high-block-floor", "before-fixture", "after-fixture", "primer-end");
     private static final Set<String> NOT_YET_JUDGED = Set.of(
             "quorum",
-            "pins",
             "six-days-running",
             "night-rest-margin",
             "primer-window",
@@ -84,13 +83,10 @@ class RulebookTest {
             "sprint-metres",
             "return-dose",
             "pathway-neglected",
-            "maximum-repeated",
-            "variant-churn",
             "learner-frequency",
             "top-up",
             "travel-day-light",
             "attendance",
-            "same-lead",
             "short-wait",
             "visit-size",
             "taper");

@@ -9,11 +9,11 @@ import weekwright.engine.problem.ProblemBuilder.PlanUse;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.Judge;
+import weekwright.engine.search.Changes;
 import weekwright.engine.search.Clocked;
 import weekwright.engine.search.Portfolio;
 import weekwright.engine.search.Progress;
 import weekwright.engine.search.Searcher.Found;
-import weekwright.engine.search.TimefoldSearcher;
 import weekwright.model.plan.Plan;
 import weekwright.model.plan.Solver;
 import weekwright.model.scenario.Scenario;
@@ -28,7 +28,8 @@ public final class Engine {
     /** Judges a plan as it stands, whoever made it. */
     public static Judged judge(Scenario scenario, Plan plan) {
         Problem problem = ProblemBuilder.of(scenario, plan, PlanUse.CHECK);
-        return new Explanation(problem, standing(problem)).judged(plan.published(), plan.solver());
+        Problem free = ProblemBuilder.of(scenario, plan, PlanUse.START);
+        return new Explanation(problem, standing(problem), free).judged(plan.published(), plan.solver());
     }
 
     /** Proposes a plan: the best found within the budget, or until it is told to stop. */
@@ -38,19 +39,22 @@ public final class Engine {
                 ? ProblemBuilder.of(proposal.scenario())
                 : ProblemBuilder.close(proposal.scenario(), from, proposal.now());
         Clocked watch = new Clocked(proposal.budget(), progress, problem.sessions.size());
-        Found found = new Portfolio(problem, new TimefoldSearcher())
-                .search(proposal.budget(), proposal.seed(), proposal.threads(), watch);
+        Changes changes = from == null ? null : Changes.since(from, problem);
+        Found found =
+                new Portfolio(problem, changes).search(proposal.budget(), proposal.seed(), proposal.threads(), watch);
         boolean clean = Judge.of(problem, found.at()).total().clean();
         Solver solver = solver(proposal, found, clean, watch);
         // The plan is judged as a reader will judge it: moving away from the plan before costs nothing any more.
         Problem plain = from == null ? problem : ProblemBuilder.of(proposal.scenario(), from, PlanUse.START);
-        @Nullable Stimulus[] at = from == null ? found.at() : sameIn(plain, found.at());
+        @Nullable Stimulus[] at = from == null ? found.at() : Explanation.sameIn(plain, found.at());
         return new Explanation(plain, at).judged(from == null ? null : from.published(), solver);
     }
 
     private static Solver solver(Proposal proposal, Found found, boolean clean, Clocked watch) {
         boolean byMoves = proposal.budget().moves() > 0;
-        String stoppedBy = watch.stoppedByHand() ? "hand" : clean ? "nothing to gain" : byMoves ? "moves" : "time";
+        boolean nothingToGain = clean || found.settled();
+        String stoppedBy =
+                watch.stoppedByHand() ? "hand" : nothingToGain ? "nothing to gain" : byMoves ? "moves" : "time";
         Double seconds = byMoves ? null : Math.round(watch.seconds() * 10) / 10.0;
         return new Solver(
                 proposal.seed(), found.moves(), seconds, byMoves ? null : proposal.threads(), stoppedBy, VERSION);
@@ -60,16 +64,6 @@ public final class Engine {
         @Nullable Stimulus[] at = new @Nullable Stimulus[problem.sessions.size()];
         for (Session session : problem.sessions) {
             at[session.index] = session.before;
-        }
-        return at;
-    }
-
-    /** The same options in a problem that was built from the same documents. */
-    private static @Nullable Stimulus[] sameIn(Problem problem, @Nullable Stimulus[] found) {
-        @Nullable Stimulus[] at = new @Nullable Stimulus[found.length];
-        for (int session = 0; session < found.length; session++) {
-            Stimulus option = found[session];
-            at[session] = option == null ? null : problem.sessions.get(session).options[option.option];
         }
         return at;
     }

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.catalogue.Catalogue;
 import weekwright.model.catalogue.Family;
+import weekwright.model.catalogue.Variant;
 import weekwright.model.rulebook.Rule;
 import weekwright.model.rulebook.Rulebook;
 import weekwright.model.scenario.Facility;
@@ -50,6 +51,19 @@ final class Names {
 
     String family(String id) {
         return catalogue.find(id).map(Family::label).orElse(id);
+    }
+
+    /** The label of a variant of a family, or null where there is none. */
+    @Nullable
+    String variant(String family, @Nullable String id) {
+        return id == null
+                ? null
+                : catalogue.find(family).stream()
+                        .flatMap(known -> known.variants().stream())
+                        .filter(variant -> variant.id().equals(id))
+                        .map(Variant::label)
+                        .findFirst()
+                        .orElse(id);
     }
 
     static String rule(String id) {

@@ -81,7 +81,7 @@ public record PlanPage(
      * @param label what it is
      * @param dose its dose in words where it is not full, else null
      * @param place label of the facility, or null
-     * @param notes what else to know: who leads, what is pinned, whether it is fixed
+     * @param notes what else to know: which lift, for whom, who leads, what is pinned, whether it is fixed
      */
     public record Entry(
             Kind kind,

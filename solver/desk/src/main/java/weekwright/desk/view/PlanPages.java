@@ -154,7 +154,11 @@ public final class PlanPages {
                 names.family(placement.family()),
                 Words.dose(placement.dose()),
                 names.facility(placement.facility()),
-                Stream.of(whom(placement), names.staff(placement.lead()), Words.pinned(placement.held()))
+                Stream.of(
+                                names.variant(placement.family(), placement.variant()),
+                                whom(placement),
+                                names.staff(placement.lead()),
+                                Words.pinned(placement.held()))
                         .filter(Objects::nonNull)
                         .toList());
     }

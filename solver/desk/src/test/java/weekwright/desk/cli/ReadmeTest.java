@@ -55,6 +55,6 @@ class ReadmeTest {
                 }
             }
         }
-        assertThat(commands).isEqualTo(6);
+        assertThat(commands).isEqualTo(7);
     }
 }

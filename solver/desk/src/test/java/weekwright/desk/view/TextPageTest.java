@@ -46,7 +46,7 @@ class TextPageTest {
                              16:30–17:20  Maximal velocity sprinting, micro dose  Turf pitch    Speed coach · pinned: time,
                                                                                                 place
                              18:15–19:30  Team practice                           Turf pitch    fixed, easy
-                             19:30–20:30  Heavy lower, knee-dominant              Weights room
+                             19:30–20:30  Heavy lower, knee-dominant              Weights room  Back squat
                         Wed  3 Mar  MD−3  low     ░░░          3.3 points, load 210 AU
                              17:00–17:40  Tempo run
                         Thu  4 Mar  MD−2  middle  ▒▒▒▒▒▒       6.0 points, load 480 AU

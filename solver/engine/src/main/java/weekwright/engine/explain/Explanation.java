@@ -15,6 +15,7 @@ import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.DayState;
 import weekwright.engine.rules.Judge;
 import weekwright.engine.rules.Leads;
+import weekwright.engine.rules.Lifts;
 import weekwright.model.document.Documents;
 import weekwright.model.plan.Finding;
 import weekwright.model.plan.Pin;
@@ -30,10 +31,23 @@ import weekwright.model.scenario.Scenario;
 public final class Explanation {
     private final Problem problem;
     private final Judge judge;
+    private final Problem free;
+    private final @Nullable Stimulus[] at;
 
     /** The explanation of where sessions lie, by session. */
     public Explanation(Problem problem, @Nullable Stimulus[] at) {
+        this(problem, at, problem);
+    }
+
+    /**
+     * The explanation of a plan that is judged as it is written.
+     *
+     * @param free the same problem in which only pins hold leads and variants, for what might be done instead
+     */
+    public Explanation(Problem problem, @Nullable Stimulus[] at, Problem free) {
         this.problem = problem;
+        this.free = free;
+        this.at = at;
         judge = Judge.of(problem, at);
     }
 
@@ -48,11 +62,22 @@ public final class Explanation {
                 published,
                 solver,
                 placements(),
-                new LeftOuts(whatIf).all(),
+                new LeftOuts(free == problem ? whatIf : new WhatIf(free, Judge.of(free, sameIn(free, at)))).all(),
                 softened(),
                 judge.total().totals(),
                 findings);
         return new Judged(plan, kept(findings), days());
+    }
+
+    /** The same options in a problem that was built from the same documents. */
+    public static @Nullable Stimulus[] sameIn(Problem problem, @Nullable Stimulus[] found) {
+        @Nullable Stimulus[] same = new @Nullable Stimulus[found.length];
+        for (int i = 0; i < found.length; i++) {
+            Stimulus option = found[i];
+            Session session = problem.sessions.get(i);
+            same[i] = option == null ? null : option.option < 0 ? session.before : session.options[option.option];
+        }
+        return same;
     }
 
     private List<Placement> placements() {
@@ -61,16 +86,17 @@ public final class Explanation {
                 .sorted(Stimulus::inOrder)
                 .toArray(Stimulus[]::new);
         Leads leads = Leads.of(problem, placed);
+        int[] lifts = Lifts.of(problem, judge.placements());
         List<Placement> all = new ArrayList<>();
         for (int i = 0; i < placed.length; i++) {
-            all.add(placement(problem.sessions.get(placed[i].index), placed[i], leads.lead(i)));
+            all.add(placement(problem.sessions.get(placed[i].index), placed[i], leads.lead(i), lifts[placed[i].index]));
         }
         all.sort(Comparator.comparing((Placement p) -> p.start().instant(problem.scenario.zone()))
                 .thenComparing(p -> Objects.requireNonNull(p.id())));
         return all;
     }
 
-    private Placement placement(Session session, Stimulus at, int lead) {
+    private Placement placement(Session session, Stimulus at, int lead, int variant) {
         return new Placement(
                 session.id,
                 session.group.group.id(),
@@ -82,7 +108,9 @@ public final class Explanation {
                         : problem.facilities.get(at.facility).facility.id(),
                 lead < 0 ? null : problem.staff.get(lead).member.id(),
                 at.dose,
-                null,
+                variant < 0
+                        ? null
+                        : session.family.family.variants().get(variant).id(),
                 pin(session));
     }
 

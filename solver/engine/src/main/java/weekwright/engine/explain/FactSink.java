@@ -15,6 +15,8 @@ import weekwright.engine.rules.Breach;
 import weekwright.engine.rules.GroupView;
 import weekwright.engine.rules.Judge;
 import weekwright.engine.rules.JudgedRule;
+import weekwright.engine.rules.LeadsView;
+import weekwright.engine.rules.LiftView;
 import weekwright.engine.rules.PairView;
 import weekwright.engine.rules.PlacementView;
 import weekwright.engine.rules.Price;
@@ -114,12 +116,18 @@ final class FactSink implements Sink {
         if (view instanceof AimView aim) {
             return aim.aim();
         }
+        if (view instanceof LiftView lift) {
+            return lift.line().aim();
+        }
+        if (view instanceof LeadsView leads) {
+            return leads.aim();
+        }
         return view instanceof PlacementView placement ? placement.session().aim : null;
     }
 
-    private static int firstDay(View view, Breach breach) {
+    private int firstDay(View view, Breach breach) {
         if (view instanceof PairView pair) {
-            return pair.first().placed() || !pair.second().placed() ? pair.first().day : pair.second().day;
+            return dayOf(pair);
         }
         if (view instanceof PlacementView placement) {
             Stimulus at = placement.at();
@@ -128,8 +136,21 @@ final class FactSink implements Sink {
         return view instanceof BookingView booking ? booking.booking().day : breach.firstDay();
     }
 
-    private static int lastDay(View view, Breach breach) {
-        return view instanceof GroupView || view instanceof AimView ? breach.lastDay() : firstDay(view, breach);
+    /** The day of the first that is placed; of two fixed things that of the first which lies in the plan. */
+    private int dayOf(PairView pair) {
+        Stimulus first = pair.first();
+        Stimulus second = pair.second();
+        boolean later = second.placed() || (!inPlan(first.day) && inPlan(second.day));
+        return first.placed() || !later ? first.day : second.day;
+    }
+
+    private boolean inPlan(int day) {
+        return day >= 0 && day < problem.calendar.days();
+    }
+
+    private int lastDay(View view, Breach breach) {
+        boolean ofOneDay = view instanceof PairView || view instanceof PlacementView || view instanceof BookingView;
+        return ofOneDay ? firstDay(view, breach) : breach.lastDay();
     }
 
     private List<Stimulus> things(JudgedRule rule, View view, Breach breach, int[] cohorts) {
@@ -142,6 +163,12 @@ final class FactSink implements Sink {
         }
         if (view instanceof BookingView booking) {
             return List.copyOf(booking.running());
+        }
+        if (view instanceof LiftView lift) {
+            return List.copyOf(lift.shown());
+        }
+        if (view instanceof LeadsView leads) {
+            return List.of(leads.first(), leads.second());
         }
         if (view instanceof AimView aim) {
             return aim.aim().sessions.get(aim.week()).stream()

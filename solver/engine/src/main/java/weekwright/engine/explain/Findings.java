@@ -91,11 +91,12 @@ final class Findings {
         return entry.id() == null ? entry.group() + "/" + entry.family() + "/" + entry.start() : entry.id();
     }
 
-    /** A judge counts in minutes, tenths or ones; the document in the rule's unit. */
+    /** A judge counts in minutes, tenths, hundredths or ones; the document in the rule's unit. */
     private static double inUnit(Rule rule, int value) {
         double factor = switch (rule.unit()) {
             case "h" -> 60;
-            case "AU", "points of demand" -> 10;
+            case "AU" -> 10;
+            case "points of demand" -> 100;
             default -> 1;
         };
         return Math.round(value / factor * 100) / 100.0;

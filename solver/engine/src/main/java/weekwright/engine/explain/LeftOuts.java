@@ -12,14 +12,13 @@ import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.Judge;
+import weekwright.engine.rules.MissingSession;
 import weekwright.model.plan.Blocker;
 import weekwright.model.plan.CheapestOption;
 import weekwright.model.plan.LeftOut;
 import weekwright.model.plan.Pin;
-import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.rulebook.Rulebook;
 import weekwright.model.scenario.Dose;
-import weekwright.model.scenario.Priority;
 
 /** Sessions that are wanted and not placed: every option of each is tried, and what stands in the way is counted. */
 final class LeftOuts {
@@ -72,15 +71,13 @@ final class LeftOuts {
 
     private LeftOut leftOut(Session session, Survey survey, boolean owed) {
         AimInfo aim = java.util.Objects.requireNonNull(session.aim);
-        Priority priority = aim.aim.priority();
-        boolean least = owed && priority != Priority.SPARE;
-        RuleLevel level = !least ? RuleLevel.WANT : priority == Priority.KEY ? RuleLevel.KEY : RuleLevel.MAIN;
-        Pin pin = session.pin.isNone() ? null : session.pin;
+        MissingSession missing = MissingSession.of(aim, owed);
+        Pin pin = session.pin.isNone() ? null : outAndDays(session.pin);
         return new LeftOut(
                 session.id,
                 owed ? "least" : "target",
-                level,
-                least ? 1 : points(aim),
+                missing.level(),
+                missing.cost(),
                 pin,
                 survey.options,
                 survey.blockers(),
@@ -88,13 +85,9 @@ final class LeftOuts {
                 text(session, survey));
     }
 
-    private static double points(AimInfo aim) {
-        String name = switch (aim.aim.priority()) {
-            case KEY -> "keyPoints";
-            case MAIN -> "mainPoints";
-            case SPARE -> "sparePoints";
-        };
-        return aim.group.settings.number("aim-target", name);
+    /** Of a session that lies nowhere only that it is out, and the days barred, can be held. */
+    private static Pin outAndDays(Pin pin) {
+        return new Pin(false, false, false, false, false, false, pin.out(), pin.notDays());
     }
 
     /** What was found on trying every option of a session. */

@@ -103,7 +103,9 @@ public final class WhyNots {
     }
 
     private @Nullable String place(Stimulus at) {
-        return at.facility < 0 ? null : problem.facilities.get(at.facility).facility.id();
+        return at.facility < 0
+                ? null
+                : problem.facilities.get(at.facility).facility.id();
     }
 
     private WhyNotOption option(Session session, Tried one) {
@@ -135,10 +137,7 @@ public final class WhyNots {
     }
 
     private static Fact fact(List<Fact> facts, Key key) {
-        return facts.stream()
-                .filter(fact -> fact.key().equals(key))
-                .findFirst()
-                .orElseThrow();
+        return facts.stream().filter(fact -> fact.key().equals(key)).findFirst().orElseThrow();
     }
 
     private WhyNotDay day(Session session, int day, List<Tried> tried) {
@@ -154,8 +153,8 @@ public final class WhyNots {
                     .min(Comparator.comparingInt(Tried::musts)
                             .thenComparing(one -> one.effect().change(), Cost::compareLevels))
                     .orElseThrow();
-            String text = "not possible; at best, at " + names.time(nearest.at()) + ": "
-                    + sentences(session, nearest, 1);
+            String text =
+                    "not possible; at best, at " + names.time(nearest.at()) + ": " + sentences(session, nearest, 1);
             return new WhyNotDay(problem.calendar.date(day), null, head + text);
         }
         Tried best = best(session, possible);

@@ -1,11 +1,13 @@
 package weekwright.engine.explain;
 
 import java.util.List;
+import weekwright.engine.problem.FamilyInfo;
 import weekwright.engine.problem.GroupInfo;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
 import weekwright.model.Ids;
+import weekwright.model.catalogue.Variant;
 import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.Pathway;
 import weekwright.model.scenario.Prefer;
@@ -80,8 +82,8 @@ final class Wording {
             case "free-day-place" -> freeDayPlace(fact);
             case "no-middle-day" ->
                 names.day(fact.firstDay()) + " is a middle day for " + label(fact.group())
-                        + ": demand " + Names.number(fact.measured() / 10.0) + ", above low ("
-                        + Names.number(fact.limit() / 10.0) + ") and below high (6.5).";
+                        + ": demand " + Names.number(fact.measured() / 100.0) + ", above low ("
+                        + Names.number(fact.limit() / 100.0) + ") and below high (6.5).";
             case "dose-kept" ->
                 thing(fact) + " is done in a " + dose(fact.measured()) + " dose; a " + dose(fact.limit())
                         + " one is wanted.";
@@ -93,6 +95,10 @@ final class Wording {
                         + " days without sprinting near best speed, from " + names.day(fact.firstDay()) + " to "
                         + names.day(fact.lastDay()) + "; it is wanted every " + fact.limit() + " days.";
             case "keep-plan" -> keepPlan(fact);
+            case "maximum-repeated" -> maximumRepeated(fact);
+            case "variant-churn" -> variantChurn(fact);
+            case "same-lead" -> sameLead(fact);
+            case "pins" -> pins(fact);
             default ->
                 throw new IllegalStateException("no sentence for " + fact.rule().id());
         };
@@ -178,8 +184,8 @@ final class Wording {
     private String aimCount(Fact fact) {
         String family = fact.aim() == null ? "" : fact.aim().family.family.label();
         String count = fact.measured() == 0 ? "none" : String.valueOf(fact.measured());
-        boolean micro = fact.rule().id().equals("aim-least")
-                && fact.things().stream().anyMatch(thing -> thing.dose == Dose.MICRO);
+        boolean ofLeast = fact.rule().id().equals("aim-least") || fact.detail() != 0;
+        boolean micro = ofLeast && fact.things().stream().anyMatch(thing -> thing.dose == Dose.MICRO);
         return family + ": " + count + " in " + names.week(fact.firstDay())
                 + (micro ? ", micro doses not counted" : "");
     }
@@ -267,6 +273,69 @@ final class Wording {
             changes.add("changes from a " + before.dose.id() + " to a " + now.dose.id() + " dose");
         }
         return changes;
+    }
+
+    private String maximumRepeated(Fact fact) {
+        return variant(fact) + " in full dose, " + names.day(fact.firstDay()) + ": the " + ordinal(fact.measured())
+                + " week running for " + label(fact.group()) + "; after "
+                + Names.count(fact.limit(), "week") + " another lift should take its place.";
+    }
+
+    private String variantChurn(Fact fact) {
+        if (fact.detail() >= 0) {
+            return variant(fact) + " gives way on " + names.day(fact.firstDay()) + " after "
+                    + Names.count(fact.measured(), "session") + " of " + label(fact.group())
+                    + "; a lift should stay for "
+                    + fact.limit() + ".";
+        }
+        FamilyInfo family = java.util.Objects.requireNonNull(fact.aim()).family;
+        List<String> tested = family.family.variants().stream()
+                .filter(Variant::tested)
+                .map(Variant::label)
+                .toList();
+        return label(fact.group()) + " goes " + fact.measured() + " days without the lift that is tested ("
+                + Names.choice(tested) + "), from " + names.day(fact.firstDay()) + " to " + names.day(fact.lastDay())
+                + "; it should come back within " + fact.limit() + " days.";
+    }
+
+    private static String variant(Fact fact) {
+        FamilyInfo family = java.util.Objects.requireNonNull(fact.things().get(0).family);
+        return family.family.variants().get(fact.detail()).label();
+    }
+
+    private static String ordinal(int number) {
+        boolean teens = number % 100 >= 11 && number % 100 <= 13;
+        return number
+                + switch (teens ? 0 : number % 10) {
+                    case 1 -> "st";
+                    case 2 -> "nd";
+                    case 3 -> "rd";
+                    default -> "th";
+                };
+    }
+
+    private String sameLead(Fact fact) {
+        int staff = problem.staff.size();
+        return lead(fact.detail() / staff) + " leads " + first(fact) + ", and " + lead(fact.detail() % staff) + " "
+                + second(fact) + "; one lead for the week is wanted.";
+    }
+
+    private String lead(int index) {
+        return problem.staff.get(index).member.name();
+    }
+
+    private String pins(Fact fact) {
+        Session session = java.util.Objects.requireNonNull(fact.session());
+        return switch (fact.detail()) {
+            case 0 -> thing(fact) + " lies on a day that is barred for it; a new search moves it.";
+            case 1 -> thing(fact) + " is held on a day that is barred for it; it stays where it is held.";
+            case 2 ->
+                thing(fact) + " is held in a " + fact.things().get(0).dose.id()
+                        + " dose, which its aim does not allow; it stays as it is held.";
+            default ->
+                session.family.family.label() + " in " + names.week(fact.firstDay())
+                        + " is held out, and held in the plan as well; it stays out.";
+        };
     }
 
     private String place(Stimulus at) {

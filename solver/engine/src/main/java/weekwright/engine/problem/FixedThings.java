@@ -42,7 +42,7 @@ final class FixedThings {
         StimulusDraft draft = draft(Kind.FIXTURE, index, fixture.start(), fixture.minutes());
         List<Integer> groups = problem.groupIndexes(fixture.groups());
         int play = fixture.playMinutes() == null ? family.family.minutes() : fixture.playMinutes();
-        int[] played = problem.people.played(fixture, play);
+        int[] played = problem.people.played(fixture, play, groups);
         asFixture(draft, family, groups, played, play, rpeTenths(family.family.rpe()));
         draft.before = family.family.warmUpMinutes() + fixture.travel().outMinutes();
         draft.after = fixture.travel().backMinutes();
@@ -107,7 +107,7 @@ final class FixedThings {
         draft.dose = entry.dose();
         if (family.fixture) {
             int play = family.family.minutes();
-            asFixture(draft, family, groups, problem.people.played(entry, play), play, rpe);
+            asFixture(draft, family, groups, problem.people.played(entry, play, groups), play, rpe);
             noteFastRuns(java.util.Objects.requireNonNull(draft.appearances), entry);
             keep(draft.done(), groups);
             return;

@@ -14,7 +14,8 @@ import weekwright.model.scenario.Share;
 
 /**
  * Finds where a session may lie: starts on the grid, times facilities of the right kind, times doses, in the group's
- * windows and the facility's hours. A pin narrows them; where the session stands now is always among them.
+ * windows and the facility's hours. A pin narrows them; where the session stands now is among them unless that day is
+ * barred and nothing holds it there.
  */
 final class Options {
     /** Minutes of the coarse grid on which a search begins. */
@@ -35,7 +36,8 @@ final class Options {
             addAll(draft, now, found);
         }
         if (now != null) {
-            draft.before = addOnce(found, now);
+            boolean leaves = leaves(draft, now, found);
+            draft.before = leaves ? now : addOnce(found, now);
         }
         Stimulus[] options = found.toArray(Stimulus[]::new);
         Stimulus[] coarse = found.stream()
@@ -70,55 +72,80 @@ final class Options {
     private void addAll(SessionDraft draft, @Nullable Stimulus now, List<Stimulus> found) {
         int firstDay = 7 * draft.week;
         for (int day = firstDay; day < firstDay + problem.calendar.daysIn(draft.week); day++) {
-            if (draft.pin.notDays().contains(problem.calendar.date(day))) {
+            boolean heldElsewhere = now != null && draft.pin.day() && now.day != day;
+            if (heldElsewhere || barred(draft, now, day)) {
                 continue;
             }
-            for (int start : gridStarts.computeIfAbsent(
-                    day, d -> problem.calendar.gridStarts(d, problem.scenario.gridMinutes()))) {
+            for (int start : starts(draft, now, day)) {
                 for (Dose dose : doses(draft)) {
-                    addPlaces(draft, now, found, day, start, dose);
+                    addPlaces(draft, found, day, start, dose);
                 }
             }
         }
     }
 
-    private void addPlaces(
-            SessionDraft draft, @Nullable Stimulus now, List<Stimulus> found, int day, int start, Dose dose) {
+    /**
+     * Whether it must leave where it stands, because that day is barred. What must stay placed, and has nowhere to go in
+     * the hours allowed, goes outside them; where every day is barred it stays where it is.
+     */
+    private boolean leaves(SessionDraft draft, Stimulus now, List<Stimulus> found) {
+        if (!barred(draft, now, now.day)) {
+            return false;
+        }
+        if (draft.stays && found.isEmpty()) {
+            draft.anyHour = true;
+            addAll(draft, now, found);
+        }
+        return !draft.stays || !found.isEmpty();
+    }
+
+    /** Whether a day is barred; a day that is held as well is kept. */
+    private boolean barred(SessionDraft draft, @Nullable Stimulus now, int day) {
+        boolean held = now != null && now.day == day && (draft.pin.day() || draft.pin.start());
+        return !held && draft.pin.notDays().contains(problem.calendar.date(day));
+    }
+
+    /** A start that is held may lie off the grid. */
+    private List<Integer> starts(SessionDraft draft, @Nullable Stimulus now, int day) {
+        if (now != null && draft.pin.start()) {
+            return now.day == day ? List.of(now.start) : List.of();
+        }
+        return gridStarts.computeIfAbsent(day, d -> problem.calendar.gridStarts(d, problem.scenario.gridMinutes()));
+    }
+
+    private void addPlaces(SessionDraft draft, List<Stimulus> found, int day, int start, Dose dose) {
         int end = start + minutes(draft, dose);
         boolean outside = draft.longer == 0
                 ? draft.group.outside(start, end) > 0
                 : draft.group.freeLonger(start, end) > draft.longer;
-        if (outside) {
+        if (!draft.anyHour && outside) {
             return;
         }
         for (int facility : facilities(draft)) {
             boolean shut = draft.openOnly
+                    && !draft.anyHour
                     && facility >= 0
                     && problem.facilities.get(facility).shut(start, end) > 0;
-            if (!shut && allowedByPin(draft, now, day, start, facility, dose)) {
+            if (!shut) {
                 found.add(stimulus(draft, start, end, day, facility, dose, draft.openOnly ? found.size() : -1));
             }
         }
     }
 
-    private static boolean allowedByPin(
-            SessionDraft draft, @Nullable Stimulus now, int day, int start, int facility, Dose dose) {
-        return now == null
-                || ((!draft.pin.start() || now.start == start)
-                        && (!draft.pin.day() || now.day == day)
-                        && (!draft.pin.facility() || now.facility == facility)
-                        && (!draft.pin.dose() || now.dose == dose));
-    }
-
+    /** The doses of the aim; one that is held need not be among them. */
     private static List<Dose> doses(SessionDraft draft) {
-        if (draft.aim != null) {
+        boolean held = draft.placement != null && draft.pin.dose();
+        if (draft.aim != null && !held) {
             return draft.aim.aim.doses().stream().sorted().distinct().toList();
         }
         return List.of(draft.placement == null ? Dose.FULL : draft.placement.dose());
     }
 
-    /** Facilities of the right kind; a family that may be anywhere uses none unless the coach prefers one. */
+    /** The facility that is held, or all of the right kind; a family that may be anywhere uses none unless the coach prefers one. */
     private List<Integer> facilities(SessionDraft draft) {
+        if (draft.placement != null && draft.pin.facility()) {
+            return List.of(problem.facility(draft.placement.facility()));
+        }
         List<Integer> found = new ArrayList<>();
         Aim aim = draft.aim == null ? null : draft.aim.aim;
         List<String> preferred =

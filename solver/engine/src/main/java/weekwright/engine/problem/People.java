@@ -98,14 +98,14 @@ final class People {
         return false;
     }
 
-    /** Minutes that each cohort plays of a coming fixture. */
-    int[] played(Fixture fixture, int playMinutes) {
-        return played(playMinutes, athlete -> played(fixture, athlete));
+    /** Minutes that each cohort plays of a coming fixture of some groups; none where it is in none of them. */
+    int[] played(Fixture fixture, int playMinutes, List<Integer> groups) {
+        return played(playMinutes, groups, athlete -> played(fixture, athlete));
     }
 
     /** Minutes that each cohort played of a fixture in the history. */
-    int[] played(LogEntry entry, int playMinutes) {
-        return played(playMinutes, athlete -> played(entry, athlete));
+    int[] played(LogEntry entry, int playMinutes, List<Integer> groups) {
+        return played(playMinutes, groups, athlete -> played(entry, athlete));
     }
 
     /** Whether a cohort's own run in a past fixture was measured near its best speed. */
@@ -113,12 +113,14 @@ final class People {
         return cohort.athletes().stream().anyMatch(athlete -> exposed(entry, athlete));
     }
 
-    private int[] played(int playMinutes, java.util.function.ToIntFunction<String> minutesOf) {
-        return cohorts.stream()
-                .mapToInt(cohort ->
-                        cohort.athletes().isEmpty() ? ALL_OF_IT : minutesOf.applyAsInt(cohort.representative()))
-                .map(minutes -> minutes == ALL_OF_IT ? playMinutes : Math.min(minutes, playMinutes))
-                .toArray();
+    private int[] played(int playMinutes, List<Integer> groups, java.util.function.ToIntFunction<String> minutesOf) {
+        int[] minutes = new int[cohorts.size()];
+        for (int index : of(groups)) {
+            Cohort cohort = cohorts.get(index);
+            int given = cohort.athletes().isEmpty() ? ALL_OF_IT : minutesOf.applyAsInt(cohort.representative());
+            minutes[index] = given == ALL_OF_IT ? playMinutes : Math.min(given, playMinutes);
+        }
+        return minutes;
     }
 
     private static int played(Fixture fixture, String athlete) {

@@ -19,6 +19,8 @@ public final class Problem {
     public final List<StaffInfo> staff;
     public final List<AimInfo> aims;
     public final List<Session> sessions;
+    /** Where lifts rotate. */
+    public final List<LiftLine> liftLines;
     /** Commitments, fixtures and history, in order of time. */
     public final List<Stimulus> fixed;
     /** Fixtures to come and in the history, in order of time. */
@@ -40,6 +42,7 @@ public final class Problem {
     private final boolean[][] longTravel;
     private final int[][] transferMinutes;
     private final Stimulus[][][] fixedByCohortDay;
+    private final int[] lineOf;
 
     Problem(ProblemBuilder builder) {
         scenario = builder.scenario;
@@ -53,6 +56,10 @@ public final class Problem {
         fixed = builder.fixed.stream().sorted(Stimulus::inOrder).toList();
         fixtures = fixed.stream().filter(Stimulus::isFixture).toList();
         stayClose = builder.stayClose;
+        liftLines = LiftLine.of(this);
+        lineOf = new int[sessions.size()];
+        java.util.Arrays.fill(lineOf, -1);
+        liftLines.forEach(line -> line.sessions.forEach(session -> lineOf[session.index] = line.index));
         options = new Options(builder);
         mayLead = new boolean[staff.size()][sessions.size()];
         for (StaffInfo member : staff) {
@@ -170,6 +177,11 @@ public final class Problem {
     /** The same, were the group free so many minutes longer at either end of its hours. */
     public List<Stimulus> thinkable(Session session, int longer) {
         return options.thinkable(session, longer);
+    }
+
+    /** The lift line of a session, by its place in {@link #liftLines}, or -1 where its family has no variants. */
+    public int liftLine(int session) {
+        return lineOf[session];
     }
 
     /** Whether a staff member may lead a session. */

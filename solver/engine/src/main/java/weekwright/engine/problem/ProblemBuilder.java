@@ -86,7 +86,7 @@ public final class ProblemBuilder {
     public enum PlanUse {
         /** There is none, or only its pins matter. */
         NEW,
-        /** It is judged as it stands: leads that it names are held to. */
+        /** It is judged as it stands: leads and variants that it names are held to. */
         CHECK,
         /** It is the start of a search. */
         START

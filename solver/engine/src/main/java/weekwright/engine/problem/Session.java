@@ -20,6 +20,8 @@ public final class Session {
     public final @Nullable Stimulus before;
     /** Staff member who is to lead it whatever happens, or -1. */
     public final int heldLead;
+    /** Variant that it is to have whatever happens, by its place in the family's list, or -1. */
+    public final int heldVariant;
     /** Everywhere it may lie without breaking what never changes, and where it stood before. */
     public final Stimulus[] options;
     /** The options on a coarse grid, for the search. */
@@ -36,7 +38,19 @@ public final class Session {
         stays = draft.stays;
         before = draft.before;
         heldLead = draft.heldLead;
+        heldVariant = draft.heldVariant;
         this.options = options;
         this.coarse = coarse;
+    }
+
+    /**
+     * Where a search begins with it: where it stood, or null where it stood nowhere or on a day that is barred now; what
+     * must stay placed then begins at its first option.
+     */
+    public @Nullable Stimulus start() {
+        if (before == null || before.option >= 0) {
+            return before;
+        }
+        return stays ? options[0] : null;
     }
 }

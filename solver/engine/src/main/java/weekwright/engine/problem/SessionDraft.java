@@ -19,6 +19,8 @@ final class SessionDraft {
     boolean openOnly = true;
     /** Minutes by which the group's free time is taken to be longer at either end. */
     int longer;
+    /** Windows and opening hours left aside, where pins leave no other way. */
+    boolean anyHour;
 
     boolean stays;
 
@@ -26,6 +28,7 @@ final class SessionDraft {
     Stimulus before;
 
     int heldLead = -1;
+    int heldVariant = LiftLine.UNKNOWN;
 
     SessionDraft(
             int index,

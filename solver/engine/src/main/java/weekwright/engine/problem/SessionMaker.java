@@ -161,9 +161,18 @@ final class SessionMaker {
         Placement placement = pin.out() ? null : read;
         SessionDraft draft = new SessionDraft(problem.sessions.size(), id, group, family, aim, week, pin, placement);
         draft.stays = placement != null
-                && (aim == null || pin.start() || pin.day() || pin.facility() || pin.dose() || pin.lead());
+                && (aim == null
+                        || pin.start()
+                        || pin.day()
+                        || pin.facility()
+                        || pin.dose()
+                        || pin.lead()
+                        || pin.variant());
         if (placement != null && placement.lead() != null && (use == PlanUse.CHECK || pin.lead())) {
             draft.heldLead = staff(placement.lead());
+        }
+        if (placement != null && (use == PlanUse.CHECK || pin.variant())) {
+            draft.heldVariant = LiftLine.variant(family, placement.variant());
         }
         Session session = options.of(draft);
         problem.sessions.add(session);

@@ -27,11 +27,16 @@ final class AimRules {
                 Breach breach = view.breach().days(7 * view.week(), 7 * view.week() + 6);
                 breach.addAmount(
                         view.group().heads,
-                        (level() == RuleLevel.WANT ? pointsPerBreach() : POINT) * missing,
+                        units(this) * missing,
                         view.countedForLeast(),
                         view.aim().least(view.week()));
                 report(sink, view, breach);
             }
+        }
+
+        /** Units of cost of one missing session. */
+        static int units(JudgedRule rule) {
+            return rule.level() == RuleLevel.WANT ? rule.pointsPerBreach() : POINT;
         }
 
         /** The aim's priority is the level, unless the coach has set another for the rule. */
@@ -64,6 +69,9 @@ final class AimRules {
 
     /** An aim reaches its target; a spare one its least too. */
     static final class AimTarget extends RuleOn<AimView> {
+        /** What is short is the least of a spare aim, and not its target. */
+        static final int LEAST = 1;
+
         AimTarget(RuleSettings settings) {
             super("aim-target", settings);
         }
@@ -73,16 +81,19 @@ final class AimRules {
             int least = view.aim().least(view.week());
             int target = view.aim().target(view.week());
             boolean spare = view.aim().aim.priority() == Priority.SPARE;
-            int missing = target - Math.max(view.counted(), spare ? 0 : least);
-            if (spare) {
-                missing = Math.max(missing, AimLeast.missing(view));
+            int ofLeast = spare ? Math.max(0, AimLeast.missing(view)) : 0;
+            int ofTarget = Math.max(0, target - Math.max(view.counted(), least));
+            if (ofLeast + ofTarget == 0) {
+                return;
             }
-            if (missing > 0) {
-                Breach breach = view.breach().days(7 * view.week(), 7 * view.week() + 6);
-                int cost = aimPoints(this, view.aim()) * missing;
+            Breach breach = view.breach().days(7 * view.week(), 7 * view.week() + 6);
+            int cost = aimPoints(this, view.aim()) * (ofLeast + ofTarget);
+            if (ofTarget > 0) {
                 breach.addAmount(view.group().heads, cost, view.counted(), target);
-                report(sink, view, breach);
+            } else {
+                breach.detail(LEAST).addAmount(view.group().heads, cost, view.countedForLeast(), least);
             }
+            report(sink, view, breach);
         }
     }
 

@@ -36,7 +36,7 @@ final class Blocks {
                 }
                 int gap = later.blockStart - earlier.blockEnd;
                 int asked = limit.of(earlier, later, day);
-                if (gap < asked) {
+                if (asked > 0 && gap < asked) {
                     boolean fixed = !earlier.blockPlaced && !later.blockPlaced;
                     breach.add(cohort, view.heads(cohort), hours.cost(asked - gap), gap, asked, fixed);
                 }

@@ -65,9 +65,18 @@ public final class BookingView extends View {
         return false;
     }
 
+    /** The group of the latest booking that has one; of single athletes their main group. */
     @Override
     public GroupInfo group() {
-        int group = booking().group;
-        return problem.groups.get(Math.max(0, group));
+        for (int i = running.size() - 1; i >= 0; i--) {
+            Stimulus there = running.get(i);
+            if (there.group >= 0 || there.cohorts.length > 0) {
+                return problem.groups.get(
+                        there.group >= 0
+                                ? there.group
+                                : cohort(there.cohorts[0]).mainGroup());
+            }
+        }
+        return problem.groups.get(0);
     }
 }

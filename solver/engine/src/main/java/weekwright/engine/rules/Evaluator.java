@@ -2,10 +2,12 @@ package weekwright.engine.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.AimInfo;
 import weekwright.engine.problem.FacilityInfo;
 import weekwright.engine.problem.GroupInfo;
+import weekwright.engine.problem.LiftLine;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
@@ -13,16 +15,18 @@ import weekwright.engine.rules.Scopes.Scope;
 
 /** Shows each scope to the judges that it concerns; what they find goes to a sink. */
 final class Evaluator {
-    /** Days between two things beyond which no rule about a pair reaches. */
-    static final int PAIR_REACH = 6;
     /** Minutes within which things of different days may still be in each other's way. */
     private static final int NEAR = 12 * 60;
+
+    /** Days between two things beyond which no rule about a pair reaches. */
+    final int pairReach;
 
     private final Problem problem;
     private final Timelines timelines;
     private final Scopes scopes;
     private final List<GroupRules> rules = new ArrayList<>();
     private final GroupView groupView;
+    private final Lifts lifts;
     private final Stimulus[][][] fixedBookings;
 
     Evaluator(Problem problem, Timelines timelines, Scopes scopes) {
@@ -32,7 +36,9 @@ final class Evaluator {
         for (GroupInfo group : problem.groups) {
             rules.add(new GroupRules(group.settings));
         }
+        pairReach = PairReach.days(problem);
         groupView = new GroupView(problem, timelines);
+        lifts = new Lifts(problem);
         fixedBookings = fixedBookings();
     }
 
@@ -64,10 +70,15 @@ final class Evaluator {
         }
     }
 
+    /** What is told of a session's pins. */
+    void pins(Session session, @Nullable Stimulus at, Sink sink) {
+        judge(rules.get(session.group.index).pins, new PlacementView(problem, session).of(session, at), sink);
+    }
+
     /** A placement with everything fixed that is near it in time and shares people with it. */
     void pairsWithFixed(Stimulus placed, Sink sink) {
         for (Stimulus fixed : problem.fixed) {
-            if (Math.abs(fixed.day - placed.day) <= PAIR_REACH && shareSomebody(placed, fixed)) {
+            if (Math.abs(fixed.day - placed.day) <= pairReach && shareSomebody(placed, fixed)) {
                 pair(placed, fixed, sink);
             }
         }
@@ -77,7 +88,7 @@ final class Evaluator {
     void pairsWithPlaced(Stimulus placed, Sink sink) {
         int highOfPlaced = placed.family == null ? 0 : placed.family.high;
         for (int group : problem.related[placed.group]) {
-            for (int day = placed.day - PAIR_REACH; day <= placed.day + PAIR_REACH; day++) {
+            for (int day = placed.day - pairReach; day <= placed.day + pairReach; day++) {
                 for (int i = timelines.byGroup.count(group, day) - 1; i >= 0; i--) {
                     Stimulus other = timelines.byGroup.at(group, day, i);
                     if (other != placed && (day == placed.day || concerns(placed, other, highOfPlaced))) {
@@ -122,13 +133,15 @@ final class Evaluator {
         switch (scope.kind()) {
             case DAY -> judge(rules.get(scope.owner()).day, group(scope).onDay(scope.at()), sink);
             case NIGHT -> judge(rules.get(scope.owner()).night, group(scope).onDay(scope.at() - 1), sink);
-            case RUN -> judge(rules.get(scope.owner()).run, group(scope).onDay(scope.at() - Scopes.RUN_EDGE), sink);
+            case RUN -> judge(rules.get(scope.owner()).run, group(scope).onDay(scope.at() - scopes.runEdge), sink);
             case WEEK -> judge(rules.get(scope.owner()).week, group(scope).inWeek(scope.at()), sink);
             case LINE -> line(scope, sink);
             case FIXTURE -> fixture(scope, sink);
             case AIM -> aim(problem.aims.get(scope.owner()), scope.at(), sink);
             case BOOKINGS -> bookings(problem.facilities.get(scope.owner()), scope.at(), sink);
             case STAFF -> staff(scope.at(), sink);
+            case LIFT -> lift(problem.liftLines.get(scope.owner()), sink);
+            case LEADS -> leads(problem.aims.get(scope.owner()), scope.at(), sink);
         }
     }
 
@@ -191,9 +204,18 @@ final class Evaluator {
     }
 
     private void staff(int day, Sink sink) {
-        if (problem.staff.isEmpty()) {
-            return;
+        StaffDay staff = timelines.staff(day);
+        for (int i = 0; i < staff.sessions().length; i++) {
+            if (staff.missing()[i]) {
+                Session session = problem.sessions.get(staff.sessions()[i].index);
+                PlacementView view = new PlacementView(problem, session).of(session, staff.sessions()[i]);
+                judge(rules.get(session.group.index).lead, view, sink);
+            }
         }
+    }
+
+    /** Who leads on a day; days that sessions run over from belong together. */
+    StaffDay staffDay(int day) {
         int first = day;
         while (first > 0 && timelines.runsOver(first - 1)) {
             first--;
@@ -204,12 +226,39 @@ final class Evaluator {
         }
         Stimulus[] inOrder = timelines.placedFrom(first, last);
         Leads leads = Leads.of(problem, inOrder);
-        for (int i = 0; i < inOrder.length; i++) {
-            if (leads.missing(i) && inOrder[i].day == day) {
-                Session session = problem.sessions.get(inOrder[i].index);
-                PlacementView view = new PlacementView(problem, session).of(session, inOrder[i]);
-                judge(rules.get(session.group.index).lead, view, sink);
-            }
+        int[] own = IntStream.range(0, inOrder.length)
+                .filter(i -> inOrder[i].day == day)
+                .toArray();
+        StaffDay staff = new StaffDay(new Stimulus[own.length], new int[own.length], new boolean[own.length]);
+        for (int i = 0; i < own.length; i++) {
+            staff.sessions()[i] = inOrder[own[i]];
+            staff.leads()[i] = leads.lead(own[i]);
+            staff.missing()[i] = leads.missing(own[i]);
+        }
+        return staff;
+    }
+
+    private void lift(LiftLine line, Sink sink) {
+        if (line.group.novice()) {
+            return;
+        }
+        Stimulus[] placed = timelines.placed(line.sessions);
+        judge(
+                rules.get(line.group.index).lift,
+                new LiftView(problem, lifts, line, placed, lifts.fill(line, placed)),
+                sink);
+    }
+
+    private void leads(AimInfo aim, int week, Sink sink) {
+        if (problem.staff.isEmpty() || aim.sessions.get(week).size() < 2) {
+            return;
+        }
+        Stimulus[] placed = timelines.placed(aim.sessions.get(week));
+        for (int i = 1; i < placed.length; i++) {
+            int first = timelines.staff(placed[i - 1].day).lead(placed[i - 1].index);
+            int second = timelines.staff(placed[i].day).lead(placed[i].index);
+            LeadsView view = new LeadsView(problem, aim, placed[i - 1], placed[i], first, second);
+            judge(rules.get(aim.group.index).leads, view, sink);
         }
     }
 }

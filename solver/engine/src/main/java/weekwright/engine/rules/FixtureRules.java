@@ -55,9 +55,8 @@ final class FixtureRules {
                 return;
             }
             Hours asked = family.beforeFixture(view.first().dose);
-            int wanted = FamilyInfo.want(asked);
-            int limit = hours.counted(wanted);
-            if (wanted > 0 && view.gap() < limit) {
+            int limit = hours.counted(FamilyInfo.want(asked));
+            if (view.gap() < limit) {
                 Breach breach = view.breach();
                 double factor = factor(weight(view, view.second()));
                 int cost = (int) Math.round(hours.cost(limit - view.gap()) * factor);
@@ -193,7 +192,7 @@ final class FixtureRules {
         /** The day before a fixture is too heavy against the third day before. */
         static final int SHARE = 3;
 
-        private final int thirds = (int) number("lastDayThirds");
+        private final int thirdsMilli = (int) Math.round(number("lastDayThirds") * 1000);
         private final int apart = (int) number("waivedDays");
 
         LoadFallsToFixture(RuleSettings settings) {
@@ -203,7 +202,7 @@ final class FixtureRules {
         @Override
         void judge(GroupView view, Sink sink) {
             Stimulus fixture = view.fixture();
-            if (weight(view, fixture) == FixtureWeight.MINOR || crowded(view, fixture.day, apart)) {
+            if (weight(view, fixture) == FixtureWeight.MINOR || crowded(view, fixture, apart)) {
                 return;
             }
             for (int before = 3; before >= 2; before--) {
@@ -235,7 +234,7 @@ final class FixtureRules {
             }
             Breach breach = view.breach().days(third, fixture.day - 1).detail(SHARE);
             for (int cohort : view.cohorts()) {
-                int limit = view.day(cohort, third).load * thirds / 3;
+                int limit = (int) ((long) view.day(cohort, third).load * thirdsMilli / 3000);
                 int load = view.day(cohort, fixture.day - 1).load;
                 if (fixture.playedBy(cohort) && load > limit) {
                     add(view, breach, cohort, load, limit, third, fixture.day - 1);
@@ -268,14 +267,14 @@ final class FixtureRules {
             Stimulus fixture = view.fixture();
             int first = fixture.day + 1;
             int second = first + 1;
-            if (second < 0 || second >= view.calendar().days() || anotherFixture(view, first, second)) {
+            if (second < 0 || second >= view.calendar().days()) {
                 return;
             }
             Breach breach = view.breach().days(first, second);
             for (int cohort : view.cohorts()) {
                 DayState after = view.day(cohort, first);
                 DayState next = view.day(cohort, second);
-                if (fixture.playedBy(cohort) && next.busy) {
+                if (fixture.playedBy(cohort) && next.busy && !anotherFixture(view, cohort, first, second)) {
                     int cost = after.busy ? elsewhere : onFirst;
                     boolean fixed = !next.placedBusy && !(after.busy && after.placedBusy);
                     breach.add(cohort, view.heads(cohort), cost, after.busy ? 2 : 1, 0, fixed);
@@ -284,8 +283,8 @@ final class FixtureRules {
             report(sink, view, breach);
         }
 
-        private static boolean anotherFixture(GroupView view, int first, int second) {
-            return view.group().fixtureOn(first) || view.group().fixtureOn(second);
+        private static boolean anotherFixture(GroupView view, int cohort, int first, int second) {
+            return view.fixtureOf(cohort, first) || view.fixtureOf(cohort, second);
         }
     }
 
@@ -315,10 +314,10 @@ final class FixtureRules {
         }
     }
 
-    /** Whether another fixture of the group lies fewer than so many days before one. */
-    static boolean crowded(GroupView view, int fixtureDay, int apart) {
-        for (int day = fixtureDay - apart + 1; day < fixtureDay; day++) {
-            if (view.group().fixtureOn(day)) {
+    /** Whether another fixture of the group lies before one, fewer than so many days or on the same date. */
+    static boolean crowded(GroupView view, Stimulus fixture, int apart) {
+        for (Stimulus other : view.group().fixtures()) {
+            if (Stimulus.inOrder(other, fixture) < 0 && fixture.day - other.day < apart) {
                 return true;
             }
         }

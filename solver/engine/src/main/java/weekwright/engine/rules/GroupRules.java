@@ -15,6 +15,8 @@ import weekwright.engine.rules.FixtureRules.FreeDayPlace;
 import weekwright.engine.rules.FixtureRules.LoadFallsToFixture;
 import weekwright.engine.rules.FixtureRules.PrimerEnd;
 import weekwright.engine.rules.LearningRules.FreshestFirst;
+import weekwright.engine.rules.LearningRules.MaximumRepeated;
+import weekwright.engine.rules.LearningRules.VariantChurn;
 import weekwright.engine.rules.LoadRules.SpeedExposure;
 import weekwright.engine.rules.PlaceAndTimeRules.FacilityFits;
 import weekwright.engine.rules.PlaceAndTimeRules.FacilityOpen;
@@ -25,8 +27,10 @@ import weekwright.engine.rules.PlaceAndTimeRules.NightRest;
 import weekwright.engine.rules.PlaceAndTimeRules.OnePlaceAtATime;
 import weekwright.engine.rules.PlaceAndTimeRules.VisitsPerDay;
 import weekwright.engine.rules.PreferenceRules.KeepPlan;
+import weekwright.engine.rules.PreferenceRules.Pins;
 import weekwright.engine.rules.PreferenceRules.PreferredFacility;
 import weekwright.engine.rules.PreferenceRules.PreferredTime;
+import weekwright.engine.rules.PreferenceRules.SameLead;
 import weekwright.engine.rules.RecoveryRules.FreeDay;
 import weekwright.engine.rules.RecoveryRules.HighBlockFloor;
 import weekwright.engine.rules.RecoveryRules.HighBlockGap;
@@ -54,6 +58,10 @@ public final class GroupRules {
     final List<RuleOn<AimView>> aim;
     final List<RuleOn<BookingView>> booking;
     final List<RuleOn<PlacementView>> lead;
+    final List<RuleOn<LiftView>> lift;
+    final List<RuleOn<LeadsView>> leads;
+    /** What is told of pins: they cost nothing, so that only explanations ask. */
+    final List<RuleOn<PlacementView>> pins;
 
     GroupRules(RuleSettings s) {
         placement = on(List.of(
@@ -89,12 +97,15 @@ public final class GroupRules {
                 new AimMost(s), new AimLeast(s, Priority.KEY), new AimLeast(s, Priority.MAIN), new AimTarget(s)));
         booking = on(List.of(new FacilityRoom(s)));
         lead = on(List.of(new LeadFree(s)));
+        lift = on(List.of(new MaximumRepeated(s), new VariantChurn(s)));
+        leads = on(List.of(new SameLead(s)));
+        pins = on(List.of(new Pins(s)));
     }
 
     /** Ids of all rules in force, in the order of the list. */
     public List<String> ids() {
         List<JudgedRule> all = new ArrayList<>();
-        List.of(placement, pair, day, night, run, week, fixture, line, aim, booking, lead)
+        List.of(placement, pair, day, night, run, week, fixture, line, aim, booking, lead, lift, leads, pins)
                 .forEach(all::addAll);
         return all.stream().map(JudgedRule::id).distinct().toList();
     }

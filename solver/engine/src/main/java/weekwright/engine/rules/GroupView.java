@@ -76,6 +76,16 @@ public final class GroupView extends View {
         return days.fixedDay(cohort, number);
     }
 
+    /** Whether a cohort has a fixture on a day, on the bench too. */
+    boolean fixtureOf(int cohort, int number) {
+        for (Stimulus fixed : problem.fixed(cohort, number)) {
+            if (fixed.isFixture()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     Calendar calendar() {
         return problem.calendar;
     }

@@ -8,6 +8,9 @@ import weekwright.model.rulebook.RuleSettings;
  * tolerance, where a scenario makes a want of it.
  */
 final class HourWant {
+    /** Where no hours are named a gap is never too short. */
+    private static final int NEVER = Integer.MIN_VALUE / 2;
+
     private final int tolerance;
     private final int dearAfter;
     private final int perMinute;
@@ -22,9 +25,9 @@ final class HourWant {
         perMinuteBeyond = (int) Math.round(settings.number(rule, "pointsAnHourBeyond") * JudgedRule.POINT / 60);
     }
 
-    /** The limit that is counted, in minutes. */
+    /** The limit that is counted, in minutes; below every gap where none are wanted. */
     int counted(int wantedMinutes) {
-        return wantedMinutes - tolerance;
+        return wantedMinutes == 0 ? NEVER : wantedMinutes - tolerance;
     }
 
     /** Units of cost of a gap that is too short, in minutes. */

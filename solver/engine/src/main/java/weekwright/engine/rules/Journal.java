@@ -15,10 +15,13 @@ final class Journal {
 
     private record DayBefore(int cohort, int day, DayState state) {}
 
+    private record StaffBefore(int day, StaffDay staff) {}
+
     private record ScopeBefore(int scope, Cost cost) {}
 
     private final List<Moved> moves = new ArrayList<>();
     private final List<DayBefore> days = new ArrayList<>();
+    private final List<StaffBefore> staff = new ArrayList<>();
     private final List<ScopeBefore> scopes = new ArrayList<>();
     private final ArrayDeque<Cost> spareCosts = new ArrayDeque<>();
     private final Cost totalBefore = new Cost();
@@ -31,6 +34,10 @@ final class Journal {
 
     void changed(int cohort, int day, DayState before) {
         days.add(new DayBefore(cohort, day, before));
+    }
+
+    void changed(int day, StaffDay before) {
+        staff.add(new StaffBefore(day, before));
     }
 
     void changed(int scope, Cost before) {
@@ -56,6 +63,7 @@ final class Journal {
         lookedCount = 0;
         moves.clear();
         days.clear();
+        staff.clear();
         scopes.forEach(scope -> spareCosts.push(scope.cost()));
         scopes.clear();
         totalBefore.set(total);
@@ -68,6 +76,9 @@ final class Journal {
         for (int i = days.size() - 1; i >= 0; i--) {
             timelines.setDay(
                     days.get(i).cohort(), days.get(i).day(), days.get(i).state());
+        }
+        for (int i = staff.size() - 1; i >= 0; i--) {
+            timelines.setStaff(staff.get(i).day(), staff.get(i).staff());
         }
         for (int i = scopes.size() - 1; i >= 0; i--) {
             kept[scopes.get(i).scope()].set(scopes.get(i).cost());

@@ -103,12 +103,23 @@ public final class Judge {
             touch(to);
         }
         touchAim(session, from, to);
+        touchLines(session, from, to);
     }
 
     private void touchAim(Session session, @Nullable Stimulus from, @Nullable Stimulus to) {
         boolean counted = from == null || to == null || from.dose != to.dose;
         if (session.aim != null && counted) {
             scopes.aim(session.aim.index, 7 * session.week, marks);
+        }
+    }
+
+    /** Another place alone changes nothing of lifts. */
+    private void touchLines(Session session, @Nullable Stimulus from, @Nullable Stimulus to) {
+        if (from == null || to == null || from.start != to.start || from.dose != to.dose) {
+            scopes.lift(session.index, marks);
+        }
+        if (session.aim != null) {
+            scopes.leads(session.aim, session.week, marks);
         }
     }
 
@@ -191,10 +202,34 @@ public final class Judge {
         }
         dirtyCount = 0;
         for (int i = 0; i < marks.count(); i++) {
+            if (scopes.scope(marks.at(i)).kind() == Scopes.Kind.STAFF) {
+                settleStaff(scopes.scope(marks.at(i)).at());
+            }
+        }
+        for (int i = 0; i < marks.count(); i++) {
             settleScope(marks.at(i));
         }
         marks.clear();
         return total;
+    }
+
+    /** Works out who leads on a day; where that changes, the weeks of the aims are looked at again. */
+    private void settleStaff(int day) {
+        StaffDay before = timelines.staff(day);
+        StaffDay now = evaluator.staffDay(day);
+        journal.changed(day, before);
+        timelines.setStaff(day, now);
+        touchChanged(before, now);
+        touchChanged(now, before);
+    }
+
+    private void touchChanged(StaffDay these, StaffDay others) {
+        for (int i = 0; i < these.sessions().length; i++) {
+            Session session = problem.sessions.get(these.sessions()[i].index);
+            if (session.aim != null && others.lead(session.index) != these.leads()[i]) {
+                scopes.leads(session.aim, session.week, marks);
+            }
+        }
     }
 
     private void settleScope(int scope) {
@@ -229,6 +264,7 @@ public final class Judge {
         for (Session session : problem.sessions) {
             Stimulus at = timelines.at(session.index);
             evaluator.placement(session, at, facts);
+            evaluator.pins(session, at, facts);
             if (at != null) {
                 evaluator.pairsWithFixed(at, facts);
                 evaluator.pairsWithPlaced(at, (rule, view, breach, heads) -> {
@@ -279,7 +315,7 @@ public final class Judge {
                 Stimulus a = problem.fixed.get(i);
                 Stimulus b = problem.fixed.get(j);
                 boolean past = a.kind == Stimulus.Kind.HISTORY && b.kind == Stimulus.Kind.HISTORY;
-                if (!past && b.day - a.day <= Evaluator.PAIR_REACH && Evaluator.shareSomebody(a, b)) {
+                if (!past && b.day - a.day <= evaluator.pairReach && Evaluator.shareSomebody(a, b)) {
                     evaluator.pair(a, b, facts);
                 }
             }

@@ -1,10 +1,11 @@
 package weekwright.engine.rules;
 
+import java.util.List;
 import weekwright.engine.problem.FamilyInfo;
 import weekwright.engine.problem.Stimulus;
 import weekwright.model.rulebook.RuleSettings;
 
-/** What comes first while people are fresh. */
+/** What comes first while people are fresh, and how lifts rotate. */
 final class LearningRules {
     private LearningRules() {}
 
@@ -43,6 +44,86 @@ final class LearningRules {
 
         private static boolean ofToday(Stimulus first, Stimulus second) {
             return first.kind != Stimulus.Kind.HISTORY && second.kind != Stimulus.Kind.HISTORY;
+        }
+    }
+
+    /** The same lift is taken at full dose for a few weeks running and then changed: each week beyond costs. */
+    static final class MaximumRepeated extends RuleOn<LiftView> {
+        MaximumRepeated(RuleSettings settings) {
+            super("maximum-repeated", settings);
+        }
+
+        @Override
+        void judge(LiftView view, Sink sink) {
+            LiftCount count = view.count();
+            for (int i = 0; i < view.exposures().size(); i++) {
+                Stimulus at = view.exposures().get(i);
+                int weeks = count.step(at, view.variant(i)).weeksRunning();
+                if (weeks > 0) {
+                    view.show(List.of(at));
+                    Breach breach = view.breach().days(at.day, at.day).detail(view.variant(i));
+                    breach.addAmount(
+                            view.group().heads,
+                            pointsPerBreach(),
+                            weeks,
+                            view.limits().weeks());
+                    report(sink, view, breach);
+                }
+            }
+        }
+    }
+
+    /** A lift stays for a few exposures before another takes its place, and the lift that is tested comes back. */
+    static final class VariantChurn extends RuleOn<LiftView> {
+        /** The form in which the tested lift stays away too long; else the form is the variant that is left. */
+        static final int TESTED = -1;
+
+        private final int testedPoints = points("testedPoints");
+
+        VariantChurn(RuleSettings settings) {
+            super("variant-churn", settings);
+        }
+
+        /** Units of cost where the tested lift stays away too long. */
+        int testedPoints() {
+            return testedPoints;
+        }
+
+        @Override
+        void judge(LiftView view, Sink sink) {
+            LiftCount count = view.count();
+            for (int i = 0; i < view.exposures().size(); i++) {
+                Stimulus at = view.exposures().get(i);
+                int since = count.lastTested();
+                int left = count.step(at, view.variant(i)).leftAfter();
+                if (left > 0) {
+                    view.show(view.exposures().subList(i - left, i + 1));
+                    Breach breach = view.breach().days(at.day, at.day).detail(view.variant(i - 1));
+                    breach.addAmount(
+                            view.group().heads,
+                            pointsPerBreach(),
+                            left,
+                            view.limits().exposures());
+                    report(sink, view, breach);
+                }
+                reportUntested(view, sink, count, since, at.day, List.of(at));
+            }
+            int since = count.lastTested();
+            reportUntested(view, sink, count.end(view.lastDay()), since, view.lastDay(), List.of());
+        }
+
+        private void reportUntested(
+                LiftView view, Sink sink, LiftCount count, int since, int day, List<Stimulus> back) {
+            if (count.daysUntested() > 0) {
+                view.show(back);
+                Breach breach = view.breach().days(since, day).detail(TESTED);
+                breach.addAmount(
+                        view.group().heads,
+                        testedPoints,
+                        count.daysUntested(),
+                        view.limits().testedDays());
+                report(sink, view, breach);
+            }
         }
     }
 }

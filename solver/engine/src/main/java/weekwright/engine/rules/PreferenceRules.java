@@ -1,9 +1,11 @@
 package weekwright.engine.rules;
 
 import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.Calendar;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.StayClose;
 import weekwright.engine.problem.Stimulus;
+import weekwright.model.plan.Pin;
 import weekwright.model.rulebook.RuleSettings;
 import weekwright.model.scenario.ClockTime;
 import weekwright.model.scenario.Prefer;
@@ -28,13 +30,19 @@ final class PreferenceRules {
                 return;
             }
             int start = view.problem.calendar.clockMinutes(at.start);
-            int end = start + at.minutes();
+            int end = clockAtEnd(view, at);
             int from = minutes(prefer.from(), 0);
             int to = minutes(prefer.to(), WHOLE_DAY);
             int outside = Math.max(Math.max(0, from - start), end - to);
             if (outside > 0) {
                 PlaceAndTimeRules.reportWhole(this, view, sink, outside, 0, 0);
             }
+        }
+
+        /** What the clock shows at the end, counted on from the day of the start. */
+        private static int clockAtEnd(PlacementView view, Stimulus at) {
+            Calendar calendar = view.problem.calendar;
+            return WHOLE_DAY * (calendar.dayOf(at.end) - at.day) + calendar.clockMinutes(at.end);
         }
 
         private static int minutes(@Nullable ClockTime time, int otherwise) {
@@ -99,6 +107,65 @@ final class PreferenceRules {
                 return otherDay;
             }
             return at.start != before.start || at.dose != before.dose ? otherHour : place;
+        }
+    }
+
+    /** The sessions of an aim in a week have the same lead. */
+    static final class SameLead extends RuleOn<LeadsView> {
+        SameLead(RuleSettings settings) {
+            super("same-lead", settings);
+        }
+
+        @Override
+        void judge(LeadsView view, Sink sink) {
+            boolean known = view.firstLead() >= 0 && view.secondLead() >= 0;
+            if (known && view.firstLead() != view.secondLead()) {
+                int both = view.firstLead() * view.problem.staff.size() + view.secondLead();
+                Breach breach =
+                        view.breach().days(view.first().day, view.second().day).detail(both);
+                breach.addAmount(view.group().heads, pointsPerBreach(), 2, 1);
+                report(sink, view, breach);
+            }
+        }
+    }
+
+    /** What the coach holds is kept whatever it breaks; where pins are at odds, that is told. */
+    static final class Pins extends RuleOn<PlacementView> {
+        /** It lies on a day that is barred for it, and is held there. */
+        static final int HELD_ON_BARRED_DAY = 1;
+        /** It is held in a dose that its aim does not allow. */
+        static final int DOSE = 2;
+        /** It is held out, and something else of it is held too. */
+        static final int OUT = 3;
+
+        Pins(RuleSettings settings) {
+            super("pins", settings);
+        }
+
+        @Override
+        void judge(PlacementView view, Sink sink) {
+            Session session = view.session();
+            Pin pin = session.pin;
+            Stimulus at = view.at();
+            if (at == null) {
+                boolean held = pin.start() || pin.day() || pin.facility() || pin.lead() || pin.dose() || pin.variant();
+                tell(view, sink, pin.out() && held, OUT);
+                return;
+            }
+            boolean barred = pin.notDays().contains(view.problem.calendar.date(at.day));
+            tell(view, sink, barred, pin.day() || pin.start() ? HELD_ON_BARRED_DAY : 0);
+            boolean strange = session.aim != null && !session.aim.aim.doses().contains(at.dose);
+            tell(view, sink, pin.dose() && strange, DOSE);
+        }
+
+        private void tell(PlacementView view, Sink sink, boolean atOdds, int form) {
+            if (atOdds) {
+                int day = 7 * view.session().week;
+                Breach breach = view.breach().days(day, day).detail(form);
+                breach.addAmount(view.group().heads, 0, 1, 0);
+                breach.told();
+                report(sink, view, breach);
+            }
         }
     }
 

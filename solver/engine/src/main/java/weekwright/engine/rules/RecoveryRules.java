@@ -33,7 +33,7 @@ final class RecoveryRules {
                 return;
             }
             int limit = limit(view, family, shared);
-            if (sameDay || view.gap() < limit) {
+            if (sameDay || (limit > 0 && view.gap() < limit)) {
                 Breach breach = view.breach().detail(sameDay ? TWICE_A_DAY : 0);
                 view.addCommon(breach, hours.cost(Math.max(0, limit - view.gap())), view.gap(), limit);
                 report(sink, view, breach);

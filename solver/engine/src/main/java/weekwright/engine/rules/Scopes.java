@@ -2,6 +2,8 @@ package weekwright.engine.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import weekwright.engine.problem.AimInfo;
+import weekwright.engine.problem.GroupInfo;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Stimulus;
 import weekwright.model.scenario.Pathway;
@@ -11,9 +13,6 @@ import weekwright.model.scenario.Pathway;
  * Placements, and pairs of things, are scopes too, but are worked out where a session moves.
  */
 final class Scopes {
-    /** Days before the plan on which a run of days may begin. */
-    static final int RUN_EDGE = Blocks.REACH;
-
     /** What kind of part a scope is. */
     enum Kind {
         DAY,
@@ -24,7 +23,9 @@ final class Scopes {
         LINE,
         FIXTURE,
         BOOKINGS,
-        STAFF
+        STAFF,
+        LIFT,
+        LEADS
     }
 
     /** A fixture, as one group's own cohorts see it. */
@@ -34,6 +35,9 @@ final class Scopes {
     record Scope(Kind kind, int owner, int at) {}
 
     final List<FixtureScope> fixtures = new ArrayList<>();
+    /** Days before the plan on which a run of days may begin. */
+    final int runEdge;
+
     private final Problem problem;
     private final int days;
     private final int weeks;
@@ -48,7 +52,8 @@ final class Scopes {
         this.problem = problem;
         days = problem.calendar.days();
         weeks = problem.calendar.weeks();
-        runDays = days + RUN_EDGE;
+        runEdge = runEdge(problem);
+        runDays = days + runEdge;
         for (Stimulus fixture : problem.fixtures) {
             for (int group = 0; group < problem.groups.size(); group++) {
                 if (sees(group, fixture)) {
@@ -66,11 +71,23 @@ final class Scopes {
         add(Kind.FIXTURE, fixtures.size(), 1);
         add(Kind.BOOKINGS, problem.facilities.size(), days);
         add(Kind.STAFF, 1, days);
+        add(Kind.LIFT, problem.liftLines.size(), 1);
+        add(Kind.LEADS, problem.aims.size(), weeks);
         bases[bases.length - 1] = scopes.size();
         fixturesNear = near();
         lineJudged = lineJudged();
         limited = new boolean[problem.facilities.size()];
         problem.facilities.forEach(facility -> limited[facility.index] = facility.limited());
+    }
+
+    private static int runEdge(Problem problem) {
+        int edge = Blocks.REACH;
+        for (GroupInfo group : problem.groups) {
+            for (String rule : List.of("three-high-days", "four-high-days")) {
+                edge = Math.max(edge, (int) group.settings.number(rule, "days") - 1);
+            }
+        }
+        return edge;
     }
 
     private boolean sees(int group, Stimulus fixture) {
@@ -162,8 +179,8 @@ final class Scopes {
     }
 
     private void runs(int group, int day, Marks marks) {
-        for (int first = day - RUN_EDGE; first <= day; first++) {
-            marks.mark(number(Kind.RUN, group, first + RUN_EDGE, runDays));
+        for (int first = day - runEdge; first <= day; first++) {
+            marks.mark(number(Kind.RUN, group, first + runEdge, runDays));
         }
     }
 
@@ -195,6 +212,21 @@ final class Scopes {
             if (placed.runsOver && placed.day + 1 < days) {
                 marks.mark(number(Kind.BOOKINGS, placed.facility, placed.day + 1, days));
             }
+        }
+    }
+
+    /** Marks the lift line of a session. */
+    void lift(int session, Marks marks) {
+        int line = problem.liftLine(session);
+        if (line >= 0 && !problem.liftLines.get(line).group.novice()) {
+            marks.mark(number(Kind.LIFT, line, 0, 1));
+        }
+    }
+
+    /** Marks who leads the sessions of an aim in a week, where there may be several. */
+    void leads(AimInfo aim, int week, Marks marks) {
+        if (!problem.staff.isEmpty() && aim.sessions.get(week).size() > 1) {
+            marks.mark(number(Kind.LEADS, aim.index, week, weeks));
         }
     }
 

@@ -20,6 +20,7 @@ final class Timelines implements DayBook {
     private final DayState[][] fixedDays;
     private final int[] joinedMinutes;
     private final int[] overnight;
+    private final StaffDay[] staffDays;
     private Stimulus[] scratch = new Stimulus[16];
 
     Timelines(Problem problem) {
@@ -28,6 +29,8 @@ final class Timelines implements DayBook {
         byGroup = new DayLists(problem.groups.size(), length);
         byFacility = new DayLists(problem.facilities.size(), length);
         overnight = new int[length];
+        staffDays = new StaffDay[length];
+        Arrays.fill(staffDays, StaffDay.EMPTY);
         at = new @Nullable Stimulus[problem.sessions.size()];
         joinedMinutes = problem.cohorts.stream()
                 .mapToInt(cohort ->
@@ -92,6 +95,16 @@ final class Timelines implements DayBook {
         days[cohort][day] = state;
     }
 
+    /** Who leads the sessions of a day, as it was last worked out. */
+    StaffDay staff(int day) {
+        return staffDays[day];
+    }
+
+    /** Takes over who leads the sessions of a day. */
+    void setStaff(int day, StaffDay staff) {
+        staffDays[day] = staff;
+    }
+
     /** Works a day out from what lies on it now. */
     DayState workedOut(int cohort, int day, DayState into) {
         int count = gather(cohort, day);
@@ -143,6 +156,16 @@ final class Timelines implements DayBook {
                     count = insert(byGroup.at(group, day, i), count);
                 }
             }
+        }
+        return Arrays.copyOf(scratch, count);
+    }
+
+    /** Those of some sessions that are placed, in order of start. */
+    Stimulus[] placed(Iterable<Session> sessions) {
+        int count = 0;
+        for (Session session : sessions) {
+            Stimulus where = at[session.index];
+            count = where == null ? count : insert(where, count);
         }
         return Arrays.copyOf(scratch, count);
     }

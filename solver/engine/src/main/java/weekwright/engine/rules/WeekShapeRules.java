@@ -14,6 +14,9 @@ final class WeekShapeRules {
 
     /** A day is high or low, not in between; the days round a fixture and novices are not judged. */
     static final class NoMiddleDay extends RuleOn<GroupView> {
+        private static final int LOW = Demands.LOW_TO / 10;
+        private static final int HIGH = Demands.HIGH_FROM / 10;
+
         private final double dearer = number("sprintOrOffSeasonFactor");
 
         NoMiddleDay(RuleSettings settings) {
@@ -31,15 +34,15 @@ final class WeekShapeRules {
             for (int cohort : view.cohorts()) {
                 DayState state = view.day(cohort, day);
                 if (state.middle()) {
-                    breach.add(
-                            cohort, view.heads(cohort), cost, demandTenths(state), Demands.LOW_TO / 100, !state.placed);
+                    breach.add(cohort, view.heads(cohort), cost, hundredths(state), LOW, !state.placed);
                 }
             }
             report(sink, view, breach);
         }
 
-        private static int demandTenths(DayState state) {
-            return (int) Math.round(state.demand() * 10);
+        /** Demand in hundredths, never rounded onto an edge: a middle day lies above low and below high. */
+        private static int hundredths(DayState state) {
+            return Math.min(HIGH - 1, Math.max(LOW + 1, (int) Math.round(state.demand() * 100)));
         }
 
         private static boolean nearFixture(GroupView view, int day) {

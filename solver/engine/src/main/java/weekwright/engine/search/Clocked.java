@@ -6,9 +6,6 @@ import weekwright.engine.problem.Cost;
 
 /** Watches a search by the clock, where seconds were given, and hands better plans on to whoever listens. */
 public final class Clocked implements Watch {
-    /** Share of the seconds that the walks may use; the rest is for the last strict steps. */
-    private static final double WALKS = 0.92;
-
     private final Budget budget;
     private final Progress progress;
     private final int sessions;
@@ -36,7 +33,7 @@ public final class Clocked implements Watch {
     }
 
     @Override
-    public synchronized void better(Cost total, int placed, long its) {
+    public synchronized void better(Cost total, int placed) {
         if (!any || total.compareLevels(best) < 0) {
             any = true;
             best.set(total);
@@ -46,62 +43,81 @@ public final class Clocked implements Watch {
 
     @Override
     public boolean tried(long more) {
-        return triedUntil(more, 1);
+        return triedUntil(more, budget.seconds());
     }
 
-    private boolean triedUntil(long more, double share) {
+    private boolean triedUntil(long more, double until) {
         moves.addAndGet(more);
         if (progress.stop()) {
             stopped.set(true);
         }
-        boolean late = budget.seconds() > 0 && seconds() >= budget.seconds() * share;
-        return stopped.get() || late;
+        return stopped.get() || late(until);
+    }
+
+    private boolean late(double until) {
+        return budget.seconds() > 0 && seconds() >= until;
     }
 
     @Override
     public Watch forShare(double share) {
-        return new Part(0, WALKS, share);
+        return new Part(1, 1).forShare(share);
     }
 
-    /** The watch of a member: with one thread the members share the time one after the other. */
-    Watch forMember(int member, int threads) {
-        if (threads >= Portfolio.MEMBERS) {
-            return new Part(0, WALKS, 1);
-        }
-        double each = WALKS / Portfolio.MEMBERS;
-        return new Part(member * each, (member + 1) * each, 1);
+    /**
+     * The watch of one task among several that take turns.
+     *
+     * @param share of all the seconds that the task may use, from its first call on
+     * @param latest share of all the seconds at which it ends in any case
+     */
+    Watch forTask(double share, double latest) {
+        return new Part(share, latest);
     }
 
-    /** The watch of the last strict steps. */
-    Watch forLastSteps() {
-        return new Part(WALKS, 1, 1);
-    }
-
-    /** A stretch of the time given. */
+    /** A stretch of the time given, from the first time that it is asked about. */
     private final class Part implements Watch {
-        private final double from;
-        private final double to;
         private final double share;
+        private final double latest;
+        private double from = -1;
 
-        Part(double from, double to, double share) {
-            this.from = from;
-            this.to = to;
+        Part(double share, double latest) {
             this.share = share;
+            this.latest = latest;
         }
 
         @Override
-        public void better(Cost total, int placed, long its) {
-            Clocked.this.better(total, placed, its);
+        public void better(Cost total, int placed) {
+            Clocked.this.better(total, placed);
         }
 
         @Override
         public boolean tried(long more) {
-            return triedUntil(more, from + (to - from) * share);
+            return triedUntil(more, end(1));
+        }
+
+        private double end(double ofIt) {
+            from = from < 0 ? seconds() : from;
+            return Math.min(from + budget.seconds() * share * ofIt, budget.seconds() * latest);
         }
 
         @Override
-        public Watch forShare(double part) {
-            return new Part(from, to, part);
+        public Watch forShare(double ofIt) {
+            Part whole = this;
+            return new Watch() {
+                @Override
+                public void better(Cost total, int placed) {
+                    whole.better(total, placed);
+                }
+
+                @Override
+                public boolean tried(long more) {
+                    return triedUntil(more, end(ofIt));
+                }
+
+                @Override
+                public Watch forShare(double part) {
+                    return whole.forShare(ofIt * part);
+                }
+            };
         }
     }
 }

@@ -26,7 +26,7 @@ final class Construction {
     static @Nullable Stimulus[] standing(Problem problem) {
         @Nullable Stimulus[] at = new @Nullable Stimulus[problem.sessions.size()];
         for (Session session : problem.sessions) {
-            at[session.index] = session.before;
+            at[session.index] = session.start();
         }
         return at;
     }
@@ -45,16 +45,16 @@ final class Construction {
     @Nullable
     Stimulus[] build() {
         for (Session session : problem.sessions) {
-            judge.move(session, session.before);
+            judge.move(session, session.start());
         }
         judge.settle();
         judge.keep();
         List<Session> missing = problem.sessions.stream()
-                .filter(session -> session.before == null && wanted(session))
+                .filter(session -> session.start() == null && wanted(session))
                 .sorted(Comparator.comparing(Construction::rank).thenComparingInt(s -> s.coarse.length))
                 .toList();
         for (Session session : missing) {
-            if (watch.tried(session.coarse.length)) {
+            if (watch.tried(0)) {
                 break;
             }
             place(session);
@@ -62,7 +62,7 @@ final class Construction {
         return judge.placements();
     }
 
-    private static int rank(Session session) {
+    static int rank(Session session) {
         return session.aim == null ? 0 : session.aim.aim.priority().ordinal();
     }
 

@@ -1,5 +1,6 @@
 package weekwright.engine.search;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Cost;
 import weekwright.engine.problem.Problem;
@@ -7,46 +8,68 @@ import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.Judge;
 
-/** The last strict steps: every session tries each of its options, and only what is better by levels is taken. */
+/**
+ * The last strict steps, on the scenario's own grid: every session tries its options, at first those near where it lies and
+ * then all of them, and only what is better by levels is taken.
+ */
 final class Descent {
-    private final Problem problem;
-    private final Judge judge;
-    private final Watch watch;
-    private long moves;
+    /** Minutes within which an option is near: what the coarse grid leaves out. */
+    private static final int NEAR = 45;
 
-    Descent(Problem problem, @Nullable Stimulus[] start, Watch watch) {
-        this.problem = problem;
+    private final List<Session> free;
+    private final Judge judge;
+    private final Scale scale;
+    private final Watch watch;
+    private final long most;
+    private long moves;
+    private boolean stopped;
+
+    Descent(Problem problem, @Nullable Stimulus[] start, List<Session> free, long most, Watch watch) {
+        this.free = free;
         this.watch = watch;
+        this.most = most;
         judge = Judge.of(problem, start);
+        scale = new Scale(problem);
     }
 
-    /** Walks down until no single change helps, or the watch says stop. */
+    /** Walks down until no single change helps, the moves are used up, or the watch says stop. */
     @Nullable
     Stimulus[] run() {
-        int unchanged = 0;
-        for (int i = 0; unchanged < problem.sessions.size(); i = (i + 1) % problem.sessions.size()) {
-            Session session = problem.sessions.get(i);
-            unchanged = improve(session) ? 0 : unchanged + 1;
-            if (watch.tried(session.options.length)) {
-                break;
-            }
+        if (most > 0 && !scale.cost(judge).clean()) {
+            down(true);
+            down(false);
         }
         return judge.placements();
+    }
+
+    private void down(boolean nearOnly) {
+        int unchanged = 0;
+        for (int i = 0; unchanged < free.size() && !stopped; i = (i + 1) % free.size()) {
+            long before = moves;
+            unchanged = improve(free.get(i), nearOnly) ? 0 : unchanged + 1;
+            stopped |= watch.tried(moves - before);
+        }
     }
 
     long moves() {
         return moves;
     }
 
-    private boolean improve(Session session) {
+    /** Whether it ended because no single change helps. */
+    boolean settled() {
+        return !stopped;
+    }
+
+    private boolean improve(Session session, boolean nearOnly) {
         Stimulus now = judge.at(session);
         Stimulus best = now;
-        Cost least = judge.total().copy();
+        Cost least = scale.cost(judge);
         if (now != null && !session.stays && better(session, null, least)) {
             best = null;
         }
         for (Stimulus option : session.options) {
-            if (option != now && better(session, option, least)) {
+            boolean looked = !nearOnly || (now != null && near(option, now));
+            if (looked && option != now && better(session, option, least)) {
                 best = option;
             }
         }
@@ -59,12 +82,21 @@ final class Descent {
         return true;
     }
 
+    private static boolean near(Stimulus option, Stimulus now) {
+        return Math.abs(option.start - now.start) < NEAR;
+    }
+
     private boolean better(Session session, @Nullable Stimulus to, Cost least) {
+        if (moves >= most) {
+            stopped = true;
+            return false;
+        }
         moves++;
         judge.move(session, to);
-        boolean better = judge.settle().compareLevels(least) < 0;
+        boolean better =
+                judge.settle().compareLevels(least) < 0 && scale.cost(judge).compareLevels(least) < 0;
         if (better) {
-            least.set(judge.total());
+            least.set(scale.cost(judge));
         }
         judge.revert();
         return better;

@@ -10,11 +10,13 @@ import weekwright.engine.rules.Judge;
  * guides the walk may prefer a state that breaks a must.
  */
 final class Incumbent {
-    private final Cost cost = new Cost();
+    private final Scale scale;
+    private final Cost cost;
     private @Nullable Stimulus[] at;
 
-    Incumbent(Judge judge) {
-        cost.set(judge.total());
+    Incumbent(Judge judge, Scale scale) {
+        this.scale = scale;
+        cost = scale.cost(judge);
         at = judge.placements();
     }
 
@@ -23,7 +25,11 @@ final class Incumbent {
         if (judge.total().compareLevels(cost) >= 0) {
             return false;
         }
-        cost.set(judge.total());
+        Cost whole = scale.cost(judge);
+        if (whole.compareLevels(cost) >= 0) {
+            return false;
+        }
+        cost.set(whole);
         at = judge.placements();
         return true;
     }

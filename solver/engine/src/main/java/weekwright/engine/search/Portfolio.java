@@ -10,57 +10,90 @@ import java.util.concurrent.Future;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Cost;
 import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.Judge;
 import weekwright.engine.search.Searcher.Found;
 
 /**
- * A search cut into two members beforehand, each with its own seed and share of the moves. Threads decide when a member
- * runs, never what it does, so that under a number of moves any number of threads finds the same plan.
+ * A search cut into tasks beforehand: each independent part of the problem with each member of the portfolio, with its own
+ * seed and share of the moves. Threads decide when a task runs, never what it does, so that under a number of moves any
+ * number of threads finds the same plan.
  */
 public final class Portfolio {
-    /** Members of the portfolio. */
-    static final int MEMBERS = 2;
+    /** Share of the budget for the walks; the rest is for the last strict steps. */
+    private static final double WALKS = 0.92;
+    /** The last strict steps have at least so many moves for each option, if that is no more than a quarter of all. */
+    private static final int LAST_STEPS = 2;
+    /** Share of the walks that first looks only at what has to do with a change. */
+    private static final double NEAR = 0.3;
 
     private final Problem problem;
-    private final Searcher searcher;
+    private final List<Searcher> members;
+    private final @Nullable Changes changes;
+    private final Scale scale;
 
-    /** A portfolio of one kind of searcher. */
-    public Portfolio(Problem problem, Searcher searcher) {
-        this.problem = problem;
-        this.searcher = searcher;
+    /** A portfolio as it is used. */
+    public Portfolio(Problem problem, @Nullable Changes changes) {
+        this(problem, List.of(new TimefoldSearcher(), new RuinAndRecreate()), changes);
     }
 
-    /** Searches with two members and takes the last strict steps from the better plan. */
+    /**
+     * A portfolio of some searchers.
+     *
+     * @param changes what has changed since the plan to stay close to, or null where there is none
+     */
+    Portfolio(Problem problem, List<Searcher> members, @Nullable Changes changes) {
+        this.problem = problem;
+        this.members = members;
+        this.changes = changes;
+        scale = new Scale(problem);
+    }
+
+    /** Searches with all members and takes the last strict steps from the best plan. */
     public Found search(Budget budget, long seed, int threads, Clocked watch) {
+        if (changes != null && changes.none()) {
+            return new Found(changes.standing(), 0, true);
+        }
+        @Nullable Stimulus[] at = start(watch);
+        List<Session> free =
+                problem.sessions.stream().filter(MoveMaker::movable).toList();
+        boolean byMoves = budget.moves() > 0;
+        long last = byMoves ? lastSteps(budget.moves(), free) : Long.MAX_VALUE;
+        long walks = byMoves ? budget.moves() - last : Long.MAX_VALUE;
+        Stretch stretch = new Stretch(watch, seed, threads, walks);
+        List<Session> near = changes == null ? List.of() : changes.near();
+        boolean nearFirst = !near.isEmpty() && near.size() < problem.sessions.size();
+        if (nearFirst) {
+            at = stretch.walk(at, near.stream().filter(MoveMaker::movable).toList(), 0, NEAR * WALKS);
+        }
+        at = stretch.walk(at, free, nearFirst ? NEAR * WALKS : 0, WALKS);
+        long left = byMoves ? budget.moves() - stretch.moves : Long.MAX_VALUE;
+        Descent descent = new Descent(problem, at, free, left, watch);
+        return new Found(descent.run(), stretch.moves + descent.moves(), stretch.settled && descent.settled());
+    }
+
+    private @Nullable Stimulus[] start(Clocked watch) {
         Construction construction = new Construction(problem, watch);
         @Nullable
         Stimulus[] start =
                 best(List.of(construction.build(), Construction.standing(problem), Construction.held(problem)));
-        Incumbent first = new Incumbent(Judge.of(problem, start));
-        watch.better(first.cost(), first.placed(), 0);
-        long share = budget.moves() == 0 ? Long.MAX_VALUE : Math.max(1, budget.moves() / MEMBERS);
-        List<Callable<Found>> members = new ArrayList<>();
-        for (int member = 0; member < MEMBERS; member++) {
-            long own = seed * 31 + member * 7919L;
-            Watch its = watch.forMember(member, threads);
-            members.add(() -> searcher.search(problem, start, own, share, its));
-        }
-        List<Found> found = run(members, threads);
-        List<@Nullable Stimulus[]> plans =
-                new ArrayList<>(found.stream().map(Found::at).toList());
-        plans.add(start);
-        Descent descent = new Descent(problem, best(plans), watch.forLastSteps());
-        @Nullable Stimulus[] last = descent.run();
-        long moves = found.stream().mapToLong(Found::moves).sum() + descent.moves();
-        return new Found(last, moves);
+        Incumbent first = new Incumbent(Judge.of(problem, start), scale);
+        watch.better(first.cost(), first.placed());
+        return start;
+    }
+
+    private static long lastSteps(long moves, List<Session> free) {
+        long options =
+                free.stream().mapToLong(session -> session.options.length).sum();
+        return Math.min(moves / 4, LAST_STEPS * options);
     }
 
     private @Nullable Stimulus[] best(List<@Nullable Stimulus[]> plans) {
         @Nullable Stimulus[] best = plans.get(0);
-        Cost least = Judge.of(problem, best).total();
+        Cost least = scale.cost(Judge.of(problem, best));
         for (@Nullable Stimulus[] plan : plans.subList(1, plans.size())) {
-            Cost cost = Judge.of(problem, plan).total();
+            Cost cost = scale.cost(Judge.of(problem, plan));
             if (cost.compareLevels(least) < 0) {
                 best = plan;
                 least = cost;
@@ -69,15 +102,82 @@ public final class Portfolio {
         return best;
     }
 
-    private static List<Found> run(List<Callable<Found>> members, int threads) {
-        ExecutorService executor = Executors.newFixedThreadPool(Math.max(1, Math.min(threads, MEMBERS)), task -> {
+    /** A part of the problem with what it gets of a budget. */
+    private record Share(List<Session> part, double ofAll) {}
+
+    /** The walks, one stretch after the other. */
+    private final class Stretch {
+        private final Clocked watch;
+        private final long seed;
+        private final int threads;
+        private final long walks;
+        private long moves;
+        private boolean settled = true;
+        private int stretches;
+
+        Stretch(Clocked watch, long seed, int threads, long walks) {
+            this.watch = watch;
+            this.seed = seed;
+            this.threads = Math.max(1, threads);
+            this.walks = walks;
+        }
+
+        /** Searches all parts of some sessions from a plan, between two shares of the budget. */
+        @Nullable
+        Stimulus[] walk(@Nullable Stimulus[] start, List<Session> free, double from, double to) {
+            double share = (to - from) / WALKS;
+            long most = walks == Long.MAX_VALUE ? walks : (long) (walks * share);
+            List<Share> parts = shares(free);
+            List<Callable<Found>> tasks = new ArrayList<>();
+            int running = Math.min(threads, parts.size() * members.size());
+            for (int part = 0; part < parts.size(); part++) {
+                double ofAll = parts.get(part).ofAll() / members.size();
+                long its = most == Long.MAX_VALUE ? most : (long) (most * ofAll);
+                for (int member = 0; member < members.size(); member++) {
+                    long own = (seed * 31 + member * 7919L + part * 104_729L) * 3 + stretches;
+                    Watch itsWatch = watch.forTask((to - from) * Math.min(1, ofAll * running), to);
+                    Searcher searcher = members.get(member);
+                    List<Session> sessions = parts.get(part).part();
+                    tasks.add(() -> searcher.search(problem, start, sessions, own, its, itsWatch));
+                }
+            }
+            stretches++;
+            return merged(start, parts, run(tasks, running));
+        }
+
+        private List<Share> shares(List<Session> free) {
+            double all = Math.max(1, Searcher.options(free));
+            return Parts.of(problem, free).stream()
+                    .map(part -> new Share(part, Searcher.options(part) / all))
+                    .toList();
+        }
+
+        private @Nullable Stimulus[] merged(@Nullable Stimulus[] start, List<Share> parts, List<Found> found) {
+            @Nullable Stimulus[] at = start.clone();
+            for (int part = 0; part < parts.size(); part++) {
+                List<Found> its = found.subList(part * members.size(), (part + 1) * members.size());
+                @Nullable
+                Stimulus[] best =
+                        best(new ArrayList<>(its.stream().map(Found::at).toList()));
+                for (Session session : parts.get(part).part()) {
+                    at[session.index] = best[session.index];
+                }
+            }
+            moves += found.stream().mapToLong(Found::moves).sum();
+            settled = found.stream().allMatch(Found::settled);
+            return at;
+        }
+    }
+
+    private static List<Found> run(List<Callable<Found>> tasks, int threads) {
+        ExecutorService executor = Executors.newFixedThreadPool(Math.max(1, threads), task -> {
             Thread thread = new Thread(task, "search");
             thread.setDaemon(true);
             return thread;
         });
         try {
             List<Found> found = new ArrayList<>();
-            for (Future<Found> future : executor.invokeAll(members)) {
+            for (Future<Found> future : executor.invokeAll(tasks)) {
                 found.add(future.get());
             }
             return found;

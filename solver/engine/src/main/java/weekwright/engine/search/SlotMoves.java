@@ -13,7 +13,7 @@ public class SlotMoves implements MoveIteratorFactory<Week, SlotMove> {
 
     @Override
     public long getSize(ScoreDirector<Week> director) {
-        return director.getWorkingSolution().walk().options();
+        return Math.max(1, director.getWorkingSolution().getSeats().size());
     }
 
     @Override

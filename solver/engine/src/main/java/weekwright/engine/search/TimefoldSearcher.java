@@ -12,8 +12,8 @@ import ai.timefold.solver.core.config.solver.SolverConfig;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import weekwright.engine.problem.Cost;
 import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.Judge;
 
@@ -39,47 +39,47 @@ public final class TimefoldSearcher implements Searcher {
     }
 
     @Override
-    public Found search(Problem problem, @Nullable Stimulus[] start, long seed, long moves, Watch watch) {
-        long first = moves == Long.MAX_VALUE ? moves : Math.max(1, (long) (moves * FIRST_PART));
-        Walk early = new Walk(problem, start, watch.forShare(FIRST_PART));
-        Week reached = walk(early, start, seed, first);
-        if (moves == 1 || early.best.cost().clean()) {
-            return new Found(early.best.at(), early.moves());
+    public Found search(
+            Problem problem, @Nullable Stimulus[] start, List<Session> free, long seed, long moves, Watch watch) {
+        Scale scale = new Scale(problem);
+        long patience = PATIENCE * Searcher.options(free);
+        long first = moves == Long.MAX_VALUE ? moves : (long) (moves * FIRST_PART);
+        Pace early = new Pace(Judge.of(problem, start), scale, watch.forShare(FIRST_PART), first, patience);
+        Week reached = walk(problem, start, free, seed, early, 1);
+        if (early.settled()) {
+            return new Found(early.best.at(), early.moves(), true);
         }
-        Walk late = new Walk(problem, early.best.at(), watch);
-        if (musts(problem, reached) > early.best.cost().must) {
-            late.doubleMusts();
-        }
-        long left = moves == Long.MAX_VALUE ? moves : moves - first;
-        walk(late, early.best.at(), seed + 1, left);
-        return new Found(late.best.at(), early.moves() + late.moves());
+        long left = moves == Long.MAX_VALUE ? moves : moves - early.moves();
+        Pace late = new Pace(Judge.of(problem, early.best.at()), scale, watch, left, patience);
+        int mustFactor = musts(problem, start, reached) > early.best.cost().must ? 2 : 1;
+        walk(problem, early.best.at(), free, seed + 1, late, mustFactor);
+        return new Found(late.best.at(), early.moves() + late.moves(), late.settled());
     }
 
-    private static long musts(Problem problem, Week reached) {
-        @Nullable Stimulus[] at = new @Nullable Stimulus[problem.sessions.size()];
+    private static long musts(Problem problem, @Nullable Stimulus[] start, Week reached) {
+        @Nullable Stimulus[] at = start.clone();
         reached.getSeats().forEach(seat -> at[seat.session().index] = seat.getOption());
-        Cost cost = Judge.of(problem, at).total();
-        return cost.must;
+        return Judge.of(problem, at).total().must;
     }
 
-    private Week walk(Walk walk, @Nullable Stimulus[] start, long seed, long moves) {
-        List<Seat> seats = walk.problem.sessions.stream()
+    private Week walk(
+            Problem problem, @Nullable Stimulus[] start, List<Session> free, long seed, Pace pace, int mustFactor) {
+        List<Seat> seats = free.stream()
                 .map(session -> new Seat(session, start[session.index]))
                 .toList();
+        Walk walk = new Walk(problem, start, pace, mustFactor);
         Week week = new Week(seats, walk);
-        if (walk.options() == 0) {
+        if (seats.isEmpty() || pace.most() < 1 || pace.settled()) {
             return week;
         }
-        Solver<Week> solver = SolverFactory.<Week>create(config(seed, moves)).buildSolver();
+        Solver<Week> solver = SolverFactory.<Week>create(config(seed)).buildSolver();
         walk.onStop(solver::terminateEarly);
-        return solver.solve(week);
+        Week best = solver.solve(week);
+        pace.end();
+        return best;
     }
 
-    private SolverConfig config(long seed, long moves) {
-        TerminationConfig termination = new TerminationConfig().withBestScoreLimit("0");
-        if (moves != Long.MAX_VALUE) {
-            termination.setMoveCountLimit(moves);
-        }
+    private SolverConfig config(long seed) {
         return new SolverConfig()
                 .withEnvironmentMode(mode)
                 .withRandomSeed(seed)
@@ -87,7 +87,7 @@ public final class TimefoldSearcher implements Searcher {
                 .withEntityClasses(Seat.class)
                 .withScoreDirectorFactory(
                         new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(WeekScore.class))
-                .withTerminationConfig(termination)
+                .withTerminationConfig(new TerminationConfig().withBestScoreLimit("0"))
                 .withPhases(new LocalSearchPhaseConfig()
                         .withMoveSelectorConfig(
                                 new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(SlotMoves.class))

@@ -3,7 +3,6 @@ package weekwright.engine.search;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import weekwright.engine.problem.Cost;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
@@ -11,31 +10,23 @@ import weekwright.engine.rules.Judge;
 
 /** One walk through plans: the judge that goes with it, the best plan seen, and when to stop. */
 final class Walk {
-    private static final int ASK_EVERY = 512;
-
     final Problem problem;
     final Judge judge;
-    final Incumbent best;
-    private final Watch watch;
-    private final int options;
+    final Pace pace;
+    private final Scale scale;
     private final List<Seat> touched = new ArrayList<>();
     private final List<Seat> tried = new ArrayList<>();
     private final List<@Nullable Stimulus> triedFrom = new ArrayList<>();
     private @Nullable Object owner;
-    private int mustFactor = 1;
-    private long moves;
-    private long untold;
+    private final int mustFactor;
     private Runnable stop = () -> {};
 
-    Walk(Problem problem, @Nullable Stimulus[] start, Watch watch) {
+    Walk(Problem problem, @Nullable Stimulus[] start, Pace pace, int mustFactor) {
         this.problem = problem;
-        this.watch = watch;
+        this.mustFactor = mustFactor;
+        this.pace = pace;
         judge = Judge.of(problem, start);
-        best = new Incumbent(judge);
-        options = problem.sessions.stream()
-                .filter(MoveMaker::movable)
-                .mapToInt(session -> session.coarse.length)
-                .sum();
+        scale = new Scale(problem);
     }
 
     /**
@@ -46,26 +37,11 @@ final class Walk {
         if (owner == null) {
             owner = calculator;
         }
-        return owner == calculator
-                ? this
-                : new Walk(problem, new @Nullable Stimulus[problem.sessions.size()], Watch.NONE);
+        return owner == calculator ? this : new Walk(problem, judge.placements(), pace.deaf(judge), mustFactor);
     }
 
     void onStop(Runnable terminate) {
         stop = terminate;
-    }
-
-    void doubleMusts() {
-        mustFactor *= 2;
-    }
-
-    /** Options of all sessions that may move. */
-    int options() {
-        return options;
-    }
-
-    long moves() {
-        return moves;
     }
 
     /** Notes that a seat may have changed. */
@@ -90,6 +66,7 @@ final class Walk {
      * is far cheaper than working it out again.
      */
     long weigh() {
+        boolean moved = !touched.isEmpty();
         if (!tried.isEmpty()) {
             if (allBack()) {
                 judge.revert();
@@ -109,9 +86,11 @@ final class Walk {
             }
         }
         touched.clear();
-        Cost total = judge.settle();
-        count(total);
-        return mustFactor * total.mustSlope + total.restSlope;
+        judge.settle();
+        if (moved && pace.tried(judge)) {
+            stop.run();
+        }
+        return scale.slope(judge, mustFactor);
     }
 
     private boolean allBack() {
@@ -121,18 +100,5 @@ final class Walk {
             }
         }
         return true;
-    }
-
-    private void count(Cost total) {
-        moves++;
-        if (best.offer(judge)) {
-            watch.better(total, best.placed(), moves);
-        }
-        if (++untold == ASK_EVERY) {
-            untold = 0;
-            if (watch.tried(ASK_EVERY)) {
-                stop.run();
-            }
-        }
     }
 }

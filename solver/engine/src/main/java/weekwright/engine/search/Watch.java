@@ -7,7 +7,7 @@ interface Watch {
     /** Hears nothing and never stops. */
     Watch NONE = new Watch() {
         @Override
-        public void better(Cost total, int placed, long moves) {}
+        public void better(Cost total, int placed) {}
 
         @Override
         public boolean tried(long moves) {
@@ -21,11 +21,11 @@ interface Watch {
     };
 
     /** A better plan was found by one of the searches. */
-    void better(Cost total, int placed, long moves);
+    void better(Cost total, int placed);
 
     /** Moves tried since the last call; whether to stop now. */
     boolean tried(long moves);
 
-    /** The same watch, stopping when a share of the time is spent. */
+    /** The same watch, stopping when a share of its time is spent. */
     Watch forShare(double share);
 }

@@ -1,6 +1,7 @@
 package weekwright.engine.explain;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static weekwright.engine.testing.Amount.told;
 import static weekwright.engine.testing.Squad.squad;
 
 import java.time.LocalDate;
@@ -214,5 +215,16 @@ class FindingsTest {
                         .filter(finding -> finding.level() == RuleLevel.WANT)
                         .map(finding -> -finding.cost()))
                 .isSorted();
+    }
+
+    /** What was fixed by others is told on a day of the plan where one of the two lies in it. */
+    @Test
+    void a_fact_told_of_history_and_the_plan_lies_in_the_plan() {
+        Squad squad = squad().done("fixture", "2027-02-28T16:15").practice("early", "2027-03-01T06:00");
+        Finding finding = squad.judged().only("after-fixture");
+        assertThat(List.of(finding.level(), finding.cost())).containsExactly(RuleLevel.TOLD, 0.0);
+        assertThat(finding.day()).isEqualTo("2027-03-01");
+        assertThat(finding.week()).isEqualTo("2027-03-01");
+        assertThat(squad.found("after-fixture")).containsExactly(told(12, 16));
     }
 }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static weekwright.engine.testing.Squad.squad;
 
 import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import weekwright.engine.testing.Squad;
 import weekwright.model.plan.Blocker;
@@ -128,5 +130,22 @@ class LeftOutsTest {
         assertThat(leftOut(squad).level()).isEqualTo(RuleLevel.WANT);
         squad.commitment("skills-night", "technique", "2027-03-03T18:00");
         assertThat(squad.judged().judged().plan().leftOut()).isEmpty();
+    }
+
+    /** What a session's absence adds to the total follows the settings of the rules, as the total does. */
+    @Test
+    void left_out_sessions_have_the_level_and_cost_that_the_rules_are_set_to() {
+        assertThat(leftOut(0, "aim-target", null, 0.5)).isEqualTo("want 8.0");
+        assertThat(leftOut(1, "aim-least", RuleLevel.WANT, null)).isEqualTo("want 24.0");
+        assertThat(leftOut(1, "aim-least", RuleLevel.MUST, null)).isEqualTo("must 1.0");
+    }
+
+    private static String leftOut(int least, String rule, @Nullable RuleLevel level, @Nullable Double weight) {
+        LeftOut left = squad().window("10:00", "11:00", Weekday.MON)
+                .aim("technique", least, 1, 1)
+                .rule(rule, level, weight, Map.of())
+                .judged()
+                .leftOut();
+        return left.level().id() + " " + left.cost();
     }
 }

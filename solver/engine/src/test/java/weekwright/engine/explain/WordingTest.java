@@ -387,4 +387,46 @@ class WordingTest {
         assertThat(text(named, "freshest-first")).endsWith(" belongs first. Concerns A ash and R birch.");
         assertThat(text(named.heads(10), "freshest-first")).endsWith(" belongs first. Concerns 9 of 10 in Squad.");
     }
+
+    @Test
+    void maximum_repeated() {
+        assertThat(text("maximum-repeated"))
+                .isEqualTo("Back squat in full dose, Tue 2 Mar: the 4th week running for Squad; after 3 weeks another"
+                        + " lift should take its place.");
+    }
+
+    @Test
+    void variant_churn() {
+        assertThat(text("variant-churn"))
+                .isEqualTo("Front squat gives way on Sat 6 Mar after 1 session of Squad; a lift should stay for 2.");
+        assertThat(text(squad().days(30).aim("heavy-lower-hip", 0, 1, 1), "variant-churn"))
+                .isEqualTo("Squad goes 29 days without the lift that is tested (Deadlift), from Mon 1 Mar to Tue 30"
+                        + " Mar; it should come back within 28 days.");
+    }
+
+    @Test
+    void same_lead() {
+        assertThat(text("same-lead"))
+                .isEqualTo("Speed coach leads Technique drill / new skill (Tue 2 Mar 10:00), and Skills coach Technique"
+                        + " drill / new skill (Thu 4 Mar 10:00); one lead for the week is wanted.");
+    }
+
+    @Test
+    void pins() {
+        Squad barred = squad().aim("technique", 0, 1, 1).placed("technique", "2027-03-04T10:00");
+        assertThat(text(barred.notOn("2027-03-04"), "pins"))
+                .isEqualTo("Technique drill / new skill (Thu 4 Mar 10:00) lies on a day that is barred for it; a new"
+                        + " search moves it.");
+        assertThat(text(barred.held("day"), "pins"))
+                .isEqualTo("Technique drill / new skill (Thu 4 Mar 10:00) is held on a day that is barred for it; it"
+                        + " stays where it is held.");
+        Squad micro = squad().aim("technique", 0, 1, 1).placed("technique", "2027-03-04T10:00");
+        assertThat(text(micro.dose(Dose.MICRO).held("dose"), "pins"))
+                .isEqualTo("Technique drill / new skill (Thu 4 Mar 10:00) is held in a micro dose, which its aim does"
+                        + " not allow; it stays as it is held.");
+        Squad out = squad().aim("technique", 0, 1, 1).placed("technique", "2027-03-04T10:00");
+        assertThat(text(out.held("out", "start"), "pins"))
+                .isEqualTo("Technique drill / new skill in the week from Mon 1 Mar is held out, and held in the plan as"
+                        + " well; it stays out.");
+    }
 }

@@ -77,7 +77,7 @@ final class Aims extends Judge {
     }
 
     /** Of several aims of one family only the one for all counts the commitments. */
-    private static boolean commitmentsCountFor(Group group, Aim aim) {
+    static boolean commitmentsCountFor(Group group, Aim aim) {
         long ofTheFamily = group.aims().stream()
                 .filter(other -> other.family().equals(aim.family()))
                 .count();

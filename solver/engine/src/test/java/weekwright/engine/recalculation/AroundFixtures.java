@@ -4,7 +4,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import weekwright.model.catalogue.Family;
 import weekwright.model.catalogue.Hours;
 import weekwright.model.catalogue.Role;
 import weekwright.model.scenario.Dose;
@@ -136,19 +135,10 @@ final class AroundFixtures extends Judge {
                 && fixture.weight() != FixtureWeight.MINOR
                 && role != Role.PRACTICE
                 && role != Role.PRIMER
-                && !isLowFamily(placement)) {
+                && !the.isLowFamily(placement)) {
             Fraction points = number("day-before-light", "points", placement.group());
             want("day-before-light", pair(placement, fixture), placement.group(), points, share(placement));
         }
-    }
-
-    /** The family alone, at full dose and with its usual minutes. */
-    private boolean isLowFamily(Thing placement) {
-        Family family = placement.trains();
-        Fraction load = Fraction.of(family.rpe())
-                .times(family.minutes() + (long) family.warmUpMinutes())
-                .dividedBy(Fraction.of(110));
-        return !the.familyDemand(placement).max(load).above(Fraction.of(55, 10));
     }
 
     /** The load of the days before a fixture does not rise, and the last is at most two thirds of the third last. */

@@ -31,10 +31,22 @@ record Case(
         Catalogue inForce = catalogue.with(scenario.catalogue());
         Map<String, RuleSettings> settings = new LinkedHashMap<>();
         for (Group group : scenario.groups()) {
-            settings.put(group.id(), RuleSettings.of(rulebook, scenario.rules(), group.rules()));
+            settings.put(group.id(), Packs.settings(rulebook, scenario, group));
         }
-        return new Case(
-                scenario, inForce, roster, Weeks.of(scenario), Things.of(scenario, inForce, roster, plan), settings);
+        List<Thing> asMeant = Things.of(scenario, inForce, roster, plan);
+        Case everybody = new Case(scenario, inForce, roster, Weeks.of(scenario), asMeant, settings);
+        // Until the engine judges who comes, everybody does.
+        boolean judged = rulebook.rule("attendance").judged();
+        return judged ? everybody.with(new Attendance(everybody).things()) : everybody;
+    }
+
+    private Case with(List<Thing> others) {
+        return new Case(scenario, catalogue, roster, weeks, others, settings);
+    }
+
+    /** The same for one person and some things only. */
+    Case only(Person person, List<Thing> some) {
+        return new Case(scenario, catalogue, new Roster(scenario, List.of(person)), weeks, some, settings);
     }
 
     List<Person> people() {
@@ -112,5 +124,14 @@ record Case(
                 .max(Fraction.of(family.demand().tissue()))
                 .max(Fraction.of(family.demand().metabolic()).minus(Fraction.of(2)))
                 .times(upperShare(placement, group(placement.group()).kind()));
+    }
+
+    /** Whether the family alone, at full dose and with its usual minutes, makes a low day. */
+    boolean isLowFamily(Thing placement) {
+        Family family = placement.trains();
+        Fraction load = Fraction.of(family.rpe())
+                .times(family.minutes() + (long) family.warmUpMinutes())
+                .dividedBy(Fraction.of(110));
+        return !familyDemand(placement).max(load).above(Fraction.of(55, 10));
     }
 }

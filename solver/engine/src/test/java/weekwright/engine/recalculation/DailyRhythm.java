@@ -1,9 +1,6 @@
 package weekwright.engine.recalculation;
 
-import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 
 /** Coming and going: visits of a day, and the night after it. */
@@ -24,38 +21,17 @@ final class DailyRhythm extends Judge {
             String group = person.mainGroup();
             long most = number("visits-per-day", "visits", group).roundedDown();
             for (LocalDate date : dates(person)) {
-                List<Thing> things = takingTime(person, date).stream()
-                        .filter(thing -> !thing.past())
-                        .toList();
-                List<Thing> fixed =
-                        things.stream().filter(thing -> !thing.placed()).toList();
-                if (visits(things, group) > most && visits(fixed, group) <= most) {
+                Day day = Day.of(the, person, date);
+                if (Visit.of(day).size() > most
+                        && Visit.of(day.withoutPlacements()).size() <= most) {
                     must("visits-per-day", names(group, date), group, share(group));
                 }
             }
         }
     }
 
-    private int visits(List<Thing> things, String group) {
-        Fraction joined = number("visits-per-day", "joinedMinutes", group);
-        int visits = 0;
-        Instant last = Instant.MIN;
-        for (Thing thing : things.stream()
-                .sorted(Comparator.comparing(Thing::occupiedFrom))
-                .toList()) {
-            boolean first = visits == 0;
-            if (first
-                    || Fraction.of(Duration.between(last, thing.occupiedFrom()).toMinutes())
-                            .above(joined)) {
-                visits++;
-            }
-            last = first || thing.occupiedTo().isAfter(last) ? thing.occupiedTo() : last;
-        }
-        return visits;
-    }
-
     /** Eight hours from the last end of a day, the way home included, to the first start of the next. */
-    private void nightRest() {
+    void nightRest() {
         for (Person person : the.people()) {
             String group = person.mainGroup();
             for (LocalDate date : dates(person)) {
@@ -70,8 +46,16 @@ final class DailyRhythm extends Judge {
                 if (hoursShort.positive()) {
                     mustHours("night-rest", names(group, date), group, hoursShort, share(group));
                 }
+                nightRestMargin(group, date, rest);
             }
         }
+    }
+
+    /** And better ten. */
+    private void nightRestMargin(String group, LocalDate date, Fraction rest) {
+        Fraction hoursShort = number("night-rest-margin", "hours", group).minus(rest.max(Fraction.ZERO));
+        Fraction points = hoursShort.times(number("night-rest-margin", "pointsAnHour", group));
+        want("night-rest-margin", names(group, date), group, points, share(group));
     }
 
     /** The things of a day that end last; more than one only where they end together. */

@@ -1,9 +1,7 @@
 package weekwright.engine.recalculation;
 
 import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Stream;
 import weekwright.model.catalogue.Family;
@@ -100,17 +98,27 @@ record Day(Case the, Person person, LocalDate date, List<Thing> line) {
                     .times(thing.minutes() + (long) thing.warmUp())
                     .times(Fraction.of(thing.minutesPlayed(person), thing.minutes()));
         }
-        return thing.toll().rpe().times(thing.minutes() - (long) thing.warmUp() + warmUpThatCounts(thing));
+        long minutes = thing.minutes() - (long) thing.warmUp() + warmUpThatCounts(thing) - lentMinutes(thing);
+        return thing.toll().rpe().times(Math.max(0, minutes));
+    }
+
+    /** Minutes of a practice in which the person does something else. */
+    int lentMinutes(Thing practice) {
+        return stimuli().stream()
+                .filter(thing -> thing.isLentBy(practice))
+                .mapToInt(Thing::minutes)
+                .sum();
     }
 
     /** A session straight after another shares its warm-up: 5 minutes are left of its own, 10 for a first sprint or lift. */
     private long warmUpThatCounts(Thing thing) {
         List<Thing> planned = stimuli().stream().filter(Thing::isPlannedSession).toList();
-        int place = planned.indexOf(thing);
-        if (place < 1 || minutesBetween(planned.get(place - 1), thing) > 15) {
+        List<Thing> before = planned.subList(0, Math.max(0, planned.indexOf(thing)));
+        List<Thing> onTheirOwn =
+                before.stream().filter(one -> one.lentBy() == null).toList();
+        if (onTheirOwn.isEmpty() || minutesBetween(onTheirOwn.get(onTheirOwn.size() - 1), thing) > 15) {
             return thing.warmUp();
         }
-        List<Thing> before = planned.subList(0, place);
         boolean firstSprint = sprint(thing) && before.stream().noneMatch(Day::sprint);
         boolean firstLift = lift(thing) && before.stream().noneMatch(Day::lift);
         return Math.min(thing.warmUp(), firstSprint || firstLift ? 10 : 5);
@@ -154,19 +162,6 @@ record Day(Case the, Person person, LocalDate date, List<Thing> line) {
 
     private boolean travelTouches(Thing fixture) {
         double limit = the.settings().get(person.mainGroup()).number("free-day", "travelMinutes");
-        boolean out = fixture.travel().outMinutes() > limit
-                && touches(
-                        fixture.occupiedFrom(),
-                        fixture.occupiedFrom()
-                                .plus(Duration.ofMinutes(fixture.travel().outMinutes())));
-        boolean back = fixture.travel().backMinutes() > limit && touches(fixture.end(), fixture.occupiedTo());
-        return out || back;
-    }
-
-    private boolean touches(Instant from, Instant to) {
-        ZoneId zone = the.scenario().zone();
-        Instant dayStart = date.atStartOfDay(zone).toInstant();
-        Instant dayEnd = date.plusDays(1).atStartOfDay(zone).toInstant();
-        return from.isBefore(dayEnd) && dayStart.isBefore(to);
+        return Journeys.touch(fixture, date, Fraction.of(limit), the.scenario().zone());
     }
 }

@@ -114,6 +114,7 @@ class ExamplePlanTest {
                 null,
                 null,
                 null,
+                null,
                 null));
         sketch.rules.put("no-middle-day", new RuleSetting(null, 0.5, Map.of()));
         sketch.rules.put("load-spread", new RuleSetting(RuleLevel.OFF, null, Map.of()));

@@ -42,6 +42,11 @@ final class Ledger {
                         new Sum(before.group(), before.owed(), before.points().plus(now.points())));
     }
 
+    /** Whether anything is written against the rule. */
+    boolean holds(String rule) {
+        return sums.keySet().stream().anyMatch(breach -> breach.rule().equals(rule));
+    }
+
     Recalculation.Result result() {
         Map<RuleLevel, Long> totals = new TreeMap<>();
         Map<String, Recalculation.RuleSum> rules = new TreeMap<>();

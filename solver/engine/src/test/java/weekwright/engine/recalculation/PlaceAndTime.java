@@ -7,6 +7,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.catalogue.Family;
@@ -32,21 +33,27 @@ final class PlaceAndTime extends Judge {
     }
 
     /** Nobody is in two things at once, journeys and the way between two facilities included. */
-    private void onePlaceAtATime() {
+    void onePlaceAtATime() {
         for (Person person : the.people()) {
             List<Thing> line =
                     the.line(person).stream().filter(thing -> !thing.past()).toList();
             for (Thing one : line) {
                 for (Thing other : line) {
-                    if (comesFirst(one, other)
-                            && minutesBetween(one, other) < transferMinutes(one, other)
-                            && isOurs(one, other)) {
+                    if (comesFirst(one, other) && areInEachOthersWay(one, other) && isOurs(one, other)) {
                         String group = groupOf(one, other);
                         must("one-place-at-a-time", names(one.key(), other.key()), group, share(group));
                     }
                 }
             }
         }
+    }
+
+    /** What lies in the lent minutes of a practice is in nobody's way, if the way there and back lies in them too. */
+    private boolean areInEachOthersWay(Thing one, Thing other) {
+        int transfer = transferMinutes(one, other);
+        return one.isLentBy(other)
+                ? !LentMinutes.hold(other, one, transfer)
+                : other.isLentBy(one) ? !LentMinutes.hold(one, other, transfer) : minutesBetween(one, other) < transfer;
     }
 
     private static boolean comesFirst(Thing one, Thing other) {
@@ -92,6 +99,7 @@ final class PlaceAndTime extends Judge {
         for (Thing placement : the.placements()) {
             Facility facility = facility(placement.facility());
             if (facility != null
+                    && !isGuestOfItsPractice(placement)
                     && minutesOutside(
                                     placement,
                                     facility.open(),
@@ -129,6 +137,13 @@ final class PlaceAndTime extends Judge {
                         && minute.isBefore(span.to().instant(zone)));
     }
 
+    /** A session in the lent minutes of a practice at the same place: the place is the practice's already. */
+    private boolean isGuestOfItsPractice(Thing placement) {
+        return the.things().stream()
+                .filter(placement::isLentBy)
+                .anyMatch(practice -> Objects.equals(practice.facility(), placement.facility()));
+    }
+
     /** The place offers what the session needs. */
     private void facilityFits() {
         for (Thing placement : the.placements()) {
@@ -152,7 +167,7 @@ final class PlaceAndTime extends Judge {
     private void facilityRoom() {
         for (Facility facility : the.scenario().facilities()) {
             List<Thing> bookings = the.things().stream()
-                    .filter(thing -> facility.id().equals(thing.facility()))
+                    .filter(thing -> facility.id().equals(thing.facility()) && !isGuestOfItsPractice(thing))
                     .sorted(Thing.IN_TIME)
                     .toList();
             for (int i = 0; i < bookings.size(); i++) {
@@ -175,7 +190,7 @@ final class PlaceAndTime extends Judge {
 
     private static boolean isTooMuch(@Nullable Room room, List<Thing> inside) {
         int groups = inside.stream().mapToInt(thing -> thing.groups().size()).sum();
-        int athletes = inside.stream().mapToInt(Thing::meant).sum();
+        int athletes = inside.stream().mapToInt(thing -> thing.who().heads()).sum();
         return room != null
                 && ((room.groups() != null && groups > room.groups())
                         || (room.athletes() != null && athletes > room.athletes()));

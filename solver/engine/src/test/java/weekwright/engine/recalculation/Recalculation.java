@@ -51,13 +51,26 @@ final class Recalculation {
         Case the = Case.of(scenario, catalogue, rulebook, plan);
         Ledger ledger = new Ledger(the.settings());
         new PlaceAndTime(the, ledger).judge();
-        new Staffing(the, ledger).judge();
+        Staffing staffing = new Staffing(the, ledger);
+        staffing.judge();
+        new Turnout(the, ledger).judge();
         new DailyRhythm(the, ledger).judge();
         new Recovery(the, ledger).judge();
         new AroundFixtures(the, ledger).judge();
         new WeekShape(the, ledger).judge();
         new Aims(the, ledger).judge();
         new Wishes(the, ledger).judge();
+        new Visiting(the, ledger).judge();
+        new FixtureWishes(the, ledger).judge();
+        new Spreading(the, ledger, staffing.leads()).judge();
+        new Constancy(the, ledger).judge();
+        new SprintMetres(the, ledger).judge();
+        new Learning(the, ledger).judge();
+        new Rotation(the, ledger).judge();
+        new Tapering(the, ledger).judge();
+        new LoadFacts(the, ledger).judge();
+        new MarkFacts(the, ledger).judge();
+        new Packs(the, ledger).judge();
         if (stayCloseTo != null) {
             new StayingClose(the, ledger, plan, stayCloseTo, now).judge();
         }

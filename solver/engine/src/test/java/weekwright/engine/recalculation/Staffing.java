@@ -3,12 +3,16 @@ package weekwright.engine.recalculation;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import weekwright.model.scenario.StaffMember;
 
 /** Who leads what. */
 final class Staffing extends Judge {
-    private record Duty(String lead, Instant start, Instant end) {}
+    private record Duty(String session, String lead, Instant start, Instant end) {}
+
+    private static final String NOBODY = "nobody";
 
     private final List<Duty> duties = new ArrayList<>();
 
@@ -39,9 +43,21 @@ final class Staffing extends Judge {
             }
             String lead = session.lead() != null
                     ? session.lead()
-                    : free.isEmpty() ? "nobody" : free.get(0).id();
-            duties.add(new Duty(lead, session.start(), session.end()));
+                    : free.isEmpty() ? NOBODY : free.get(0).id();
+            duties.add(new Duty(session.key(), lead, session.start(), session.end()));
         }
+    }
+
+    /** Who leads which session, by key, once it is judged: those found, and those who are written. */
+    Map<String, String> leads() {
+        Map<String, String> leads = new LinkedHashMap<>();
+        the.placements().stream()
+                .filter(session -> session.lead() != null)
+                .forEach(session -> leads.put(session.key(), session.lead()));
+        duties.stream()
+                .filter(duty -> !duty.lead().equals(NOBODY))
+                .forEach(duty -> leads.put(duty.session(), duty.lead()));
+        return leads;
     }
 
     /** Those who lead little come first, so that those who lead much stay free. */

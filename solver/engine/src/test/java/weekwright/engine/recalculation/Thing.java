@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -14,6 +15,7 @@ import weekwright.model.scenario.Aim;
 import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.FixtureWeight;
 import weekwright.model.scenario.Intensity;
+import weekwright.model.scenario.Lends;
 import weekwright.model.scenario.Pathway;
 import weekwright.model.scenario.Travel;
 
@@ -30,9 +32,11 @@ import weekwright.model.scenario.Travel;
  * @param warmUp minutes of warm-up; within the whole minutes, save those of a fixture
  * @param toll what it asks of the body at full dose, the metabolic part apart
  * @param travel journey to a fixture and home, else none
- * @param meant heads it is meant for, those who sit it out included
- * @param present names of those who are there, the bench included
+ * @param who whom it is for, and who is there
  * @param played minutes played of a fixture by name of the person, of those present
+ * @param variant id of the variant as written, or null
+ * @param lends minutes of a practice that micro sessions may use, or null
+ * @param lentBy key of the practice in whose lent minutes a placement lies, or null
  */
 record Thing(
         Kind kind,
@@ -52,9 +56,11 @@ record Thing(
         Travel travel,
         @Nullable String facility,
         @Nullable String lead,
-        int meant,
-        Set<String> present,
-        Map<String, Integer> played) {
+        Who who,
+        Map<String, Integer> played,
+        @Nullable String variant,
+        @Nullable Lends lends,
+        @Nullable String lentBy) {
     /** What kind of thing it is; the past ones stand in the history. */
     enum Kind {
         COMMITMENT,
@@ -62,6 +68,28 @@ record Thing(
         PAST_SESSION,
         PAST_FIXTURE,
         PLACEMENT
+    }
+
+    /**
+     * Whom a thing is for.
+     *
+     * @param heads that it is booked for
+     * @param meant names of all that it is for, those who sit it out included
+     * @param allowed those of them whom no clinician keeps from it
+     * @param present those who are there, the bench included
+     */
+    record Who(int heads, Set<String> meant, Set<String> allowed, Set<String> present) {
+        /** All that a thing is for. */
+        static Who all(Set<String> people) {
+            return new Who(people.size(), people, people, people);
+        }
+
+        /** Those who could be there and are not. */
+        Set<String> missing() {
+            Set<String> missing = new LinkedHashSet<>(allowed);
+            missing.removeAll(present);
+            return missing;
+        }
     }
 
     /** Rating of perceived exertion, and neural and tissue demand, each 0 to 10. */
@@ -133,8 +161,48 @@ record Thing(
         return groups.get(0);
     }
 
+    Set<String> present() {
+        return who.present();
+    }
+
+    /** Minutes after the warm-up. */
+    int mainMinutes() {
+        return isFixture() ? minutes : minutes - warmUp;
+    }
+
+    boolean isLentBy(Thing practice) {
+        return practice.key.equals(lentBy);
+    }
+
+    /** The same with others present. */
+    Thing attendedBy(Set<String> people) {
+        return new Thing(
+                kind,
+                key,
+                order,
+                groups,
+                family,
+                aim,
+                dose,
+                start,
+                end,
+                date,
+                minutes,
+                warmUp,
+                toll,
+                weight,
+                travel,
+                facility,
+                lead,
+                new Who(who.heads(), who.meant(), who.allowed(), people),
+                played,
+                variant,
+                lends,
+                lentBy);
+    }
+
     boolean holds(Person person) {
-        return present.contains(person.name());
+        return present().contains(person.name());
     }
 
     int minutesPlayed(Person person) {

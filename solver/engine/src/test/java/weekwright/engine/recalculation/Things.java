@@ -2,6 +2,7 @@ package weekwright.engine.recalculation;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -91,9 +92,15 @@ final class Things {
                 Travel.NONE,
                 null,
                 null,
-                members.size(),
-                names(present),
-                played);
+                who(members, members, present),
+                played,
+                entry.variant(),
+                null,
+                null);
+    }
+
+    private static Thing.Who who(List<Person> meant, List<Person> allowed, List<Person> present) {
+        return new Thing.Who(meant.size(), names(meant), names(allowed), names(present));
     }
 
     private static int minutesPlayed(LogEntry entry, Family family, Person person) {
@@ -140,9 +147,11 @@ final class Things {
                 fixture.travel(),
                 null,
                 null,
-                members.size(),
-                names(members),
-                played);
+                Thing.Who.all(names(members)),
+                played,
+                null,
+                null,
+                null);
     }
 
     private static Optional<Integer> minutesOf(Person person, List<Appearance> appearances) {
@@ -156,9 +165,13 @@ final class Things {
         Family family = commitment.family() == null ? null : catalogue.family(commitment.family());
         Instant start = commitment.start().instant(scenario.zone());
         Instant end = after(start, commitment.minutes());
-        List<Person> present = roster.people().stream()
-                .filter(person -> takesPart(person, commitment, family))
+        List<Person> meant = roster.people().stream()
+                .filter(person ->
+                        person.in(commitment.groups()) || commitment.athletes().contains(person.name()))
                 .toList();
+        Set<String> present = names(meant.stream()
+                .filter(person -> family == null || !roster.sitsOut(person, family, Dose.FULL, date(commitment)))
+                .toList());
         return new Thing(
                 Thing.Kind.COMMITMENT,
                 "commitment " + commitment.id(),
@@ -177,17 +190,15 @@ final class Things {
                 Travel.NONE,
                 commitment.facility(),
                 null,
-                headsOf(commitment),
-                names(present),
-                Map.of());
+                new Thing.Who(headsOf(commitment), names(meant), present, present),
+                Map.of(),
+                null,
+                commitment.lends(),
+                null);
     }
 
-    private boolean takesPart(Person person, Commitment commitment, @Nullable Family family) {
-        boolean meant = person.in(commitment.groups()) || commitment.athletes().contains(person.name());
-        return meant
-                && (family == null
-                        || !roster.sitsOut(
-                                person, family, Dose.FULL, commitment.start().date()));
+    private static LocalDate date(Commitment commitment) {
+        return commitment.start().date();
     }
 
     /** The effort named sets rating, neural and tissue demand; else they are the family's. */
@@ -213,8 +224,16 @@ final class Things {
         Family family = catalogue.family(placement.family());
         Aim aim = PlacementIds.aimOf(scenario, placement);
         Instant start = placement.start().instant(scenario.zone());
-        int minutes = wholeMinutes(placement, family, aim);
+        int main = mainMinutes(placement, family, aim);
+        String lentBy = lender(placement, start, main);
+        int warmUp = lentBy == null ? warmUp(placement, family, aim) : 0;
+        int minutes = main + warmUp;
         Instant end = after(start, minutes);
+        List<Person> meant = meant(placement.group(), aim, start);
+        List<Person> allowed = meant.stream()
+                .filter(person -> !roster.sitsOut(
+                        person, family, placement.dose(), placement.start().date()))
+                .toList();
         return new Thing(
                 Thing.Kind.PLACEMENT,
                 id,
@@ -227,33 +246,55 @@ final class Things {
                 end,
                 placement.start().date(),
                 minutes,
-                Math.min(family.warmUpMinutes(), minutes),
+                warmUp,
                 Thing.Toll.of(family, family.rpe()),
                 FixtureWeight.REGULAR,
                 Travel.NONE,
                 placement.facility(),
                 placement.lead(),
-                meant(placement.group(), aim, start).size(),
-                names(participants(placement, family, aim, start)),
-                Map.of());
+                who(meant, allowed, allowed),
+                Map.of(),
+                placement.variant(),
+                null,
+                lentBy);
     }
 
-    /** Warm-up and main part by dose and week, the main part rounded up to five minutes and at least ten. */
-    private int wholeMinutes(Placement placement, Family family, @Nullable Aim aim) {
+    /** The practice in whose lent minutes a micro session's main part lies, or null. */
+    private @Nullable String lender(Placement placement, Instant start, int main) {
+        Instant end = after(start, main);
+        return all.stream()
+                .filter(thing -> thing.lends() != null && thing.family() != null)
+                .filter(thing -> thing.groups().contains(placement.group()))
+                .filter(thing -> placement.dose() == Dose.MICRO && main > 0)
+                .filter(thing -> !start.isBefore(LentMinutes.from(thing)) && !end.isAfter(LentMinutes.to(thing)))
+                .map(Thing::key)
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** The family's warm-up; of an extra session with minutes of its own no more than these. */
+    private static int warmUp(Placement placement, Family family, @Nullable Aim aim) {
+        return aim == null && placement.minutes() != null
+                ? Math.min(family.warmUpMinutes(), placement.minutes())
+                : family.warmUpMinutes();
+    }
+
+    /** The main part by dose and week, rounded up to five minutes and at least ten; none where a family has none. */
+    private int mainMinutes(Placement placement, Family family, @Nullable Aim aim) {
         if (aim == null && placement.minutes() != null) {
-            return placement.minutes();
+            return placement.minutes() - warmUp(placement, family, null);
         }
         int week = Math.max(0, Weeks.of(scenario).numberOf(placement.start().date()));
         int main = aim != null && aim.minutes() != null ? aim.minutes() : family.minutes();
         if (main == 0) {
-            return family.warmUpMinutes();
+            return 0;
         }
         Fraction factor = aim == null ? Fraction.ONE : Fraction.of(aim.weekFactor(week));
         Fraction dosed = Fraction.of(main)
                 .times(Fraction.of(thirds(placement.dose()), 3))
                 .times(factor);
         long fives = dosed.dividedBy(Fraction.of(5)).roundedUp();
-        return family.warmUpMinutes() + (int) Math.max(10, 5 * fives);
+        return (int) Math.max(10, 5 * fives);
     }
 
     private static int thirds(Dose dose) {
@@ -264,14 +305,7 @@ final class Things {
         };
     }
 
-    /** The group, less those who sit it out; of an aim for those who played, or did not, only these. */
-    private List<Person> participants(Placement placement, Family family, @Nullable Aim aim, Instant start) {
-        return meant(placement.group(), aim, start).stream()
-                .filter(person -> !roster.sitsOut(
-                        person, family, placement.dose(), placement.start().date()))
-                .toList();
-    }
-
+    /** The group; of an aim for those who played the last fixture, or did not, only these. */
     private List<Person> meant(String group, @Nullable Aim aim, Instant start) {
         List<Person> members = roster.members(List.of(group));
         if (aim == null || aim.whom() == Share.ALL) {

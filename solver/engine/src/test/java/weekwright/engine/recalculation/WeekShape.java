@@ -23,6 +23,7 @@ final class WeekShape extends Judge {
             Group group = the.mainGroup(person);
             fourHighDays(any, group.id());
             threeHighDays(any, group.id());
+            sixDaysRunning(any, group.id());
             for (int week : the.weeks().numbers()) {
                 List<Day> days = the.weeks().datesOf(week).stream().map(any::on).toList();
                 freeDay(days, group.id(), week);
@@ -49,6 +50,19 @@ final class WeekShape extends Judge {
         for (List<Day> run : runs(any, length)) {
             if (isHighRunOfOurs(run)) {
                 want("three-high-days", names(group, run.get(0).date()), group, points, share(group));
+            }
+        }
+    }
+
+    /** No more than six days running without a free one, wherever they began. */
+    private void sixDaysRunning(Day any, String group) {
+        int length = (int) number("six-days-running", "days", group).roundedDown() + 1;
+        for (List<Day> run : runs(any, length)) {
+            boolean ends = the.weeks().contains(run.get(length - 1).date());
+            boolean ours = run.stream().anyMatch(day -> isOurs(day.whatKeepsItFromBeingFree()));
+            if (ends && ours && run.stream().noneMatch(Day::isFree)) {
+                Fraction points = number("six-days-running", "points", group);
+                want("six-days-running", names(group, run.get(0).date()), group, points, share(group));
             }
         }
     }

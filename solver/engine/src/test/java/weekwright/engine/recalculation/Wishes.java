@@ -1,18 +1,14 @@
 package weekwright.engine.recalculation;
 
-import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Stream;
 import weekwright.model.scenario.Aim;
-import weekwright.model.scenario.LogEntry;
-import weekwright.model.scenario.Pathway;
-import weekwright.model.scenario.PersonEntry;
+import weekwright.model.scenario.Lends;
+import weekwright.model.scenario.LendsAt;
 import weekwright.model.scenario.Prefer;
 
-/** What a coach would rather have: the fresh things first, the usual hours and places, top speed met every week. */
+/** What a coach would rather have: the fresh things first, the usual hours and places. */
 final class Wishes extends Judge {
     Wishes(Case the, Ledger ledger) {
         super(the, ledger);
@@ -23,7 +19,6 @@ final class Wishes extends Judge {
         the.people().forEach(this::freshestFirst);
         the.placements().forEach(this::preferredTime);
         the.placements().forEach(this::preferredFacility);
-        the.people().stream().filter(this::aimsAtTopSpeed).forEach(this::speedExposure);
     }
 
     /** Within a day what needs freshness comes first, and nothing new is learnt after tiring work. */
@@ -35,6 +30,7 @@ final class Wishes extends Judge {
                 if (earlier.start().isBefore(later.start())
                         && earlier.date().equals(later.date())
                         && isOurs(earlier, later)
+                        && !isLentTheStart(earlier, later)
                         && isInverted(earlier, later)) {
                     String group = groupOf(earlier, later);
                     Fraction points = number(
@@ -43,6 +39,12 @@ final class Wishes extends Judge {
                 }
             }
         }
+    }
+
+    /** A practice that lends its start lets the other go first. */
+    private static boolean isLentTheStart(Thing practice, Thing session) {
+        Lends lends = practice.lends();
+        return session.isLentBy(practice) && lends != null && lends.at() == LendsAt.START;
     }
 
     private static boolean isInverted(Thing earlier, Thing later) {
@@ -89,73 +91,5 @@ final class Wishes extends Judge {
     private void wish(String rule, Thing placement) {
         Fraction points = number(rule, "points", placement.group());
         want(rule, placement.key(), placement.group(), points, Fraction.ONE);
-    }
-
-    private boolean aimsAtTopSpeed(Person person) {
-        return the.mainGroup(person).aims().stream()
-                .anyMatch(aim -> the.catalogue().family(aim.family()).high(Pathway.MAX_VELOCITY_SPRINT));
-    }
-
-    /** Top speed is met every seven days; each day beyond costs, to a limit. */
-    private void speedExposure(Person person) {
-        List<LocalDate> met = exposures(person);
-        LocalDate start = met.stream()
-                .filter(date -> date.isBefore(the.weeks().firstDay()))
-                .max(LocalDate::compareTo)
-                .orElse(the.weeks().firstDay());
-        List<LocalDate> stations = Stream.concat(
-                        Stream.of(start, the.weeks().lastDay()), met.stream().filter(the.weeks()::contains))
-                .sorted()
-                .toList();
-        for (int i = 0; i + 1 < stations.size(); i++) {
-            judgeLink(person, stations.get(i), stations.get(i + 1));
-        }
-    }
-
-    private void judgeLink(Person person, LocalDate from, LocalDate to) {
-        String group = person.mainGroup();
-        Fraction beyond = Fraction.of(ChronoUnit.DAYS.between(from, to))
-                .minus(number("speed-exposure", "days", group))
-                .max(Fraction.ZERO);
-        Fraction points = beyond.times(number("speed-exposure", "pointsADay", group))
-                .min(number("speed-exposure", "mostPoints", group));
-        if (!isBarred(person, from, to)) {
-            want("speed-exposure", names(group, from, to), group, points, share(group));
-        }
-    }
-
-    private static boolean isBarred(Person person, LocalDate from, LocalDate to) {
-        return person.athlete() != null
-                && person.athlete().restrictions().stream()
-                        .filter(limit -> limit.pathways().contains(Pathway.MAX_VELOCITY_SPRINT))
-                        .anyMatch(limit ->
-                                !limit.from().isAfter(to) && !limit.to().isBefore(from));
-    }
-
-    /** Dates of top speed: sessions of any dose, and fixtures where it was measured. */
-    private List<LocalDate> exposures(Person person) {
-        Stream<LocalDate> sessions = the.sessions(person).stream()
-                .filter(thing -> thing.highOn(Pathway.MAX_VELOCITY_SPRINT))
-                .map(Thing::date);
-        Stream<LocalDate> measured = the.scenario().history().stream()
-                .filter(entry -> isMeasuredTopSpeed(entry, person))
-                .map(entry -> entry.start().date());
-        return Stream.concat(sessions, measured).distinct().sorted().toList();
-    }
-
-    private boolean isMeasuredTopSpeed(LogEntry entry, Person person) {
-        return entry.done()
-                && person.groups().contains(entry.group())
-                && the.catalogue().family(entry.family()).high(Pathway.MAX_VELOCITY_SPRINT)
-                && entry.people().stream()
-                        .filter(report -> report.athlete().equals(person.name()))
-                        .anyMatch(report -> isTopSpeed(report, person.mainGroup()));
-    }
-
-    private boolean isTopSpeed(PersonEntry report, String group) {
-        return report.topSpeedShare() != null
-                && !Fraction.of(report.topSpeedShare())
-                        .times(100)
-                        .below(number("speed-exposure", "sharePercent", group));
     }
 }

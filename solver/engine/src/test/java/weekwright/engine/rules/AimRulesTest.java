@@ -274,4 +274,26 @@ class AimRulesTest {
                 .dose(Dose.MICRO);
         assertThat(squad.found("dose-kept")).containsExactly(want(8, 1, 3));
     }
+
+    /** A micro dose does not count for the least: one of one is missing, and not 'one, where one is wanted'. */
+    @Test
+    void aim_target_says_what_a_spare_aim_is_short_of() {
+        Squad squad = squad().aim("technique", 1, 1, 1)
+                .priority(Priority.SPARE)
+                .doses(Dose.FULL, Dose.MICRO)
+                .placed("technique", "2027-03-02T10:00")
+                .dose(Dose.MICRO);
+        assertThat(squad.found("aim-target")).containsExactly(want(4, 0, 1));
+    }
+
+    /** One micro dose where one is owed and two are wanted: four for the least and four for the target. */
+    @Test
+    void aim_target_of_a_spare_aim_costs_its_least_and_its_target() {
+        Squad squad = squad().aim("technique", 1, 2, 2)
+                .priority(Priority.SPARE)
+                .doses(Dose.FULL, Dose.MICRO)
+                .placed("technique", "2027-03-02T10:00")
+                .dose(Dose.MICRO);
+        assertThat(squad.judged().only("aim-target").cost()).isEqualTo(8);
+    }
 }

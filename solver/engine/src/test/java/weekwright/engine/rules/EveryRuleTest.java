@@ -49,9 +49,11 @@ class EveryRuleTest {
                 .toList();
         GroupRules bound = new GroupRules(RuleSettings.of(Rulebook.builtIn(), Map.of(), Map.of()));
         assertThat(bound.ids()).containsExactlyInAnyOrderElementsOf(judged);
-        assertThat(rules()).containsExactlyInAnyOrderElementsOf(judged);
-        // Pins are kept by the way plans are made; attendance is not judged yet.
-        assertThat(judged).doesNotContain("pins", "quorum");
+        // Pins are kept by the way plans are made: what is said of them is told and costs nothing (PinsAtOddsTest).
+        List<String> costly =
+                judged.stream().filter(rule -> !rule.equals("pins")).toList();
+        assertThat(rules()).containsExactlyInAnyOrderElementsOf(costly);
+        assertThat(judged).contains("pins").doesNotContain("quorum");
     }
 
     @ParameterizedTest(name = "{0}")

@@ -747,4 +747,95 @@ class FixtureRulesTest {
         Squad both = afterMonday("2027-03-02", "2027-03-03").number("free-day-place", "elsewherePoints", 20);
         assertThat(both.found("free-day-place")).containsExactly(want(20, 2, 0));
     }
+
+    /** Ash alone is in both groups: the squad plays on Saturday at 10:00, the eight sprinters do not. */
+    private static Squad sprintersBeforeTheSquadsMatch() {
+        return squad().group("sprinters")
+                .heads(8)
+                .athlete("ash", Squad.ID, "sprinters")
+                .placed("max-velocity", "2027-03-04T18:00")
+                .of("sprinters")
+                .fixture("cup-tie", "2027-03-06T10:00");
+    }
+
+    @Test
+    void before_fixture_those_of_another_group_do_not_play_it() {
+        Finding finding = sprintersBeforeTheSquadsMatch().judged().only("before-fixture");
+        assertThat(finding.heads()).isEqualTo(1);
+        assertThat(finding.athletes()).containsExactly("ash");
+    }
+
+    @Test
+    void before_fixture_nobody_plays_where_the_only_one_of_both_groups_is_on_the_bench() {
+        assertThat(sprintersBeforeTheSquadsMatch().expecting("ash", 0).found("before-fixture"))
+                .isEmpty();
+    }
+
+    /** 66 hours after it where 68 count: two points for one of eight sprinters. */
+    @Test
+    void after_fixture_margin_those_of_another_group_did_not_play_it() {
+        Squad squad = squad().group("sprinters")
+                .heads(8)
+                .athlete("ash", Squad.ID, "sprinters")
+                .fixture("cup-tie", "2027-03-01T16:15")
+                .placed("max-velocity", "2027-03-04T12:00")
+                .of("sprinters");
+        assertThat(squad.found("after-fixture-margin")).containsExactly(want(0.3, 66, 68));
+    }
+
+    /** The only one who trains on the Wednesday played on the Monday: four points for one of eight. */
+    @Test
+    void free_day_place_those_of_another_group_did_not_play_it() {
+        Squad squad = squad().group("sprinters")
+                .heads(8)
+                .athlete("ash", "sprinters", Squad.ID)
+                .fixture("cup-tie", "2027-03-01T15:00")
+                .placed("technique", "2027-03-03T10:00")
+                .of("sprinters");
+        assertThat(squad.found("free-day-place")).containsExactly(want(0.5, 1, 0));
+    }
+
+    /** Ash plays for the squad on Monday and on Wednesday, and is a sprinter first. */
+    @Test
+    void free_day_place_rests_where_a_fixture_of_the_athletes_other_group_comes_first() {
+        Squad squad = squad().group("sprinters")
+                .athlete("ash", "sprinters", Squad.ID)
+                .fixture("cup-tie", "2027-03-01T15:00")
+                .fixture("replay", "2027-03-03T15:00")
+                .placed("technique", "2027-03-02T10:00");
+        assertThat(squad.found("free-day-place")).isEmpty();
+    }
+
+    /** The fixture before it lies on the same date: closer than five days. */
+    @Test
+    void load_falls_to_fixture_rests_before_the_second_fixture_of_a_day() {
+        Squad squad = squad().fixture("heat", "2027-03-06T09:00")
+                .fixture("final", "2027-03-06T15:00")
+                .placed("technique", "2027-03-03T10:00")
+                .placed("tempo-run", "2027-03-04T10:00");
+        assertThat(squad.found("load-falls-to-fixture")).containsExactly(want(8, 160, 90));
+    }
+
+    /** No hours are wanted for technique after a fixture, not even within a long one. */
+    @Test
+    void after_fixture_margin_wants_nothing_where_no_hours_are_given() {
+        Squad squad = squad().fixture("open", "meet-lift", "2027-03-02T10:00")
+                .lasting(480)
+                .placed("technique", "2027-03-02T12:00");
+        assertThat(squad.found("after-fixture-margin")).isEmpty();
+    }
+
+    /** Two and a half thirds of 180 AU are 150, and Friday carries 135. */
+    @Test
+    void load_falls_to_fixture_takes_parts_of_thirds() {
+        Squad squad = squad().number("load-falls-to-fixture", "lastDayThirds", 2.5)
+                .fixture("cup-tie", "2027-03-06T15:00")
+                .placed("technique", "2027-03-03T10:00")
+                .lasting(60)
+                .placed("technique", "2027-03-04T10:00")
+                .lasting(60)
+                .placed("technique", "2027-03-05T10:00")
+                .lasting(45);
+        assertThat(squad.found("load-falls-to-fixture")).isEmpty();
+    }
 }

@@ -557,4 +557,19 @@ class PlaceAndTimeRulesTest {
                         .found("facility-fits"))
                 .isEmpty();
     }
+
+    /** Ash, a sprinter, comes for treatment while the seven sprinters lift: the squad has nothing to do with it. */
+    @Test
+    void facility_room_concerns_those_who_are_there() {
+        Squad squad = squad().group("sprinters")
+                .heads(7)
+                .athlete("ash", "sprinters")
+                .room("weights-room", null, 7)
+                .placed("heavy-lower-knee", "2027-03-02T10:00")
+                .of("sprinters")
+                .commitment("treatment", null, "2027-03-02T10:30")
+                .only("ash")
+                .at("weights-room");
+        assertThat(squad.judged().only("facility-room").groups()).containsExactly("sprinters");
+    }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static weekwright.engine.testing.Amount.want;
 import static weekwright.engine.testing.Squad.squad;
 
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -11,12 +12,14 @@ import weekwright.engine.testing.Squad;
 import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.FacilityKind;
 import weekwright.model.scenario.Share;
+import weekwright.model.scenario.StaffMember;
 
 /** What the coach would rather have, and the plan that people already know. All points are expert proposals. */
 class PreferenceRulesTest {
     private static final String TIME = "preferred-time";
     private static final String PLACE = "preferred-facility";
     private static final String KEEP = "keep-plan";
+    private static final String SAME_LEAD = "same-lead";
 
     /** Heavy lower for an hour, wanted between 16:00 and 19:00. */
     private static Squad lifting(String start) {
@@ -222,5 +225,78 @@ class PreferenceRulesTest {
     void keep_plan_asks_nothing_where_no_plan_was_known() {
         assertThat(known().found(KEEP)).isEmpty();
         assertThat(known().published("2027-02-26T12:00").found(KEEP)).isEmpty();
+    }
+
+    /** The clock jumps from 01:00 to 02:00: heavy lower from 00:30 ends at 02:30, half an hour too late. */
+    @Test
+    void preferred_time_goes_by_the_clock_while_it_changes() {
+        Squad squad = squad().week("2027-03-22")
+                .aim("heavy-lower-knee", 0, 1, 1)
+                .prefers("00:00", "02:00")
+                .placed("heavy-lower-knee", "2027-03-28T00:30");
+        assertThat(squad.found("preferred-time")).containsExactly(want(2, 30, 0));
+    }
+
+    private static Squad coached(String... leads) {
+        Squad squad =
+                squad().staff("ash", "technique").staff("birch", "technique").aim("technique", 0, 3, 4);
+        for (int i = 0; i < leads.length; i++) {
+            squad.placed("technique", "2027-03-0" + (i + 1) + "T10:00");
+            if (!leads[i].equals("anyone")) {
+                squad.ledBy(leads[i]);
+            }
+        }
+        return squad;
+    }
+
+    /** Common sense of the trade; expert proposal. */
+    @Test
+    void same_lead_each_change_in_a_week_costs_one() {
+        assertThat(coached("ash", "ash", "ash").found(SAME_LEAD)).isEmpty();
+        assertThat(coached("ash", "birch").found(SAME_LEAD)).containsExactly(want(1, 2, 1));
+        assertThat(coached("ash", "birch", "birch").found(SAME_LEAD)).containsExactly(want(1, 2, 1));
+        assertThat(coached("ash", "birch", "ash").found(SAME_LEAD)).containsExactly(want(1, 2, 1), want(1, 2, 1));
+        assertThat(coached("birch", "ash").pinned().backwards().found(SAME_LEAD))
+                .containsExactly(want(1, 2, 1));
+    }
+
+    @Test
+    void same_lead_is_of_one_aim_and_one_week() {
+        Squad nextWeek =
+                coached("ash").days(14).placed("technique", "2027-03-09T10:00").ledBy("birch");
+        assertThat(nextWeek.found(SAME_LEAD)).isEmpty();
+        Squad otherAim = coached("ash")
+                .aim("mobility", 0, 1, 1)
+                .placed("mobility", "2027-03-02T10:00")
+                .ledBy("birch");
+        assertThat(otherAim.found(SAME_LEAD)).isEmpty();
+        Squad extra = coached("ash")
+                .group("sprinters")
+                .placed("technique", "2027-03-02T12:00")
+                .of("sprinters");
+        assertThat(extra.ledBy("birch").found(SAME_LEAD)).isEmpty();
+    }
+
+    @Test
+    void same_lead_who_is_not_named_leads_by_the_plan_of_the_staff() {
+        assertThat(coached("anyone", "anyone").found(SAME_LEAD)).isEmpty();
+        Squad away = coached("anyone")
+                .staff(new StaffMember(
+                        "alder",
+                        "Alder",
+                        List.of("technique"),
+                        1,
+                        List.of(),
+                        List.of(Squad.absence("2027-03-02T00:00", "2027-03-02T23:00"))));
+        assertThat(away.placed("technique", "2027-03-02T10:00").found(SAME_LEAD))
+                .containsExactly(want(1, 2, 1));
+    }
+
+    @Test
+    void same_lead_its_points_can_be_changed() {
+        assertThat(coached("ash", "birch").number(SAME_LEAD, "points", 3).found(SAME_LEAD))
+                .containsExactly(want(3, 2, 1));
+        assertThat(coached("ash", "birch").weight(SAME_LEAD, 0.5).found(SAME_LEAD))
+                .containsExactly(want(0.5, 2, 1));
     }
 }

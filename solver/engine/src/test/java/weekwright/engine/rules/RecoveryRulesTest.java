@@ -455,4 +455,27 @@ class RecoveryRulesTest {
                 .placed("acceleration", "2027-03-29T14:00");
         assertThat(spring.found(BLOCK_GAP)).containsExactly(want(1, 43, 44));
     }
+
+    /** The rulebook accepts up to 168 hours: maximal velocity ends Monday 11:05, and comes again on Monday 10:00. */
+    @Test
+    void pathway_gap_floor_and_gap_reach_as_far_as_their_numbers() {
+        Squad squad =
+                squad().days(14).placed("max-velocity", "2027-03-01T10:00").placed("max-velocity", "2027-03-08T10:00");
+        Map<String, Object> week = Map.of("max-velocity-sprint", 168);
+        assertThat(squad.number("pathway-gap-floor", "hours", week).found("pathway-gap-floor"))
+                .containsExactly(must(166.92, 168));
+        assertThat(squad.rule("pathway-gap", null, null, Map.of("hours", week, "toleranceHours", 0))
+                        .found("pathway-gap"))
+                .containsExactly(want(1.1, 166.92, 168));
+    }
+
+    /** The rulebook accepts up to seven days: six in the history and Monday. */
+    @Test
+    void four_high_days_reach_back_as_far_as_their_number() {
+        Squad squad = squad().number("four-high-days", "days", 7).placed("lower-hypertrophy", "2027-03-01T10:00");
+        for (int day = 23; day <= 28; day++) {
+            squad.done("lower-hypertrophy", "2027-02-" + day + "T10:00");
+        }
+        assertThat(squad.found("four-high-days")).containsExactly(must(7, 6));
+    }
 }

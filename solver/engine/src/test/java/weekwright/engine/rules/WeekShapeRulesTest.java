@@ -349,7 +349,7 @@ class WeekShapeRulesTest {
     @Test
     void no_middle_day_the_edges_are_five_and_a_half_and_six_and_a_half() {
         assertThat(practiceOf(121).found("no-middle-day")).isEmpty();
-        assertThat(practiceOf(124).found("no-middle-day")).containsExactly(want(10, 5.6, 5.5));
+        assertThat(practiceOf(124).found("no-middle-day")).containsExactly(want(10, 5.64, 5.5));
         assertThat(practiceOf(122).found("no-middle-day")).hasSize(1);
         assertThat(practiceOf(142).found("no-middle-day")).hasSize(1);
         assertThat(practiceOf(143).found("no-middle-day")).isEmpty();
@@ -397,7 +397,7 @@ class WeekShapeRulesTest {
     @Test
     void no_middle_day_of_practice_alone_is_told() {
         Squad squad = squad().practice("long", "2027-03-02T18:00").lasting(124);
-        assertThat(squad.found("no-middle-day")).containsExactly(told(5.6, 5.5));
+        assertThat(squad.found("no-middle-day")).containsExactly(told(5.64, 5.5));
         assertThat(squad.placed("mobility", "2027-03-02T10:00").found("no-middle-day"))
                 .extracting(Amount::level)
                 .containsExactly(RuleLevel.WANT);
@@ -418,5 +418,15 @@ class WeekShapeRulesTest {
                         .number("no-middle-day", "sprintOrOffSeasonFactor", 3)
                         .found("no-middle-day"))
                 .containsExactly(want(30, 6, 5.5));
+    }
+
+    /** 122 minutes of practice are 610 AU, 5.55 points of demand; 142 are 710 AU, 6.45 points, and not yet high. */
+    @Test
+    void no_middle_day_shows_what_it_measured_and_not_the_edge() {
+        Squad justAboveLow = squad().placed("team-practice", "2027-03-02T10:00").lasting(122);
+        assertThat(justAboveLow.found("no-middle-day")).containsExactly(want(10, 5.55, 5.5));
+        Squad justBelowHigh =
+                squad().placed("team-practice", "2027-03-02T10:00").lasting(142);
+        assertThat(justBelowHigh.found("no-middle-day")).containsExactly(want(10, 6.45, 5.5));
     }
 }

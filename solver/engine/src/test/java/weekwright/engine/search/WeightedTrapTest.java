@@ -46,8 +46,7 @@ class WeightedTrapTest {
 
         for (long seed = 1; seed <= 3; seed++) {
             Clocked watch = new Clocked(Budget.moves(6_000), Progress.SILENT, problem.sessions.size());
-            Searcher.Found found =
-                    new Portfolio(problem, new TimefoldSearcher()).search(Budget.moves(6_000), seed, 2, watch);
+            Searcher.Found found = new Portfolio(problem, null).search(Budget.moves(6_000), seed, 2, watch);
             Cost kept = Judge.of(problem, found.at()).total();
             assertThat(kept.must).as("must, seed %d", seed).isZero();
             assertThat(kept.key).as("two key sessions left out, seed %d", seed).isEqualTo(20);

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.FacilityKind;
+import weekwright.model.scenario.Level;
 
 /** One small plan for each rule that is judged, which breaks it through what is placed. */
 public final class RuleExamples {
@@ -170,6 +171,32 @@ public final class RuleExamples {
                         .aim("acceleration", 0, 1, 1)
                         .prefers(null, null, "sports-hall")
                         .placed("acceleration", "2027-03-02T10:00"));
+        example(
+                "maximum-repeated",
+                () -> squad().level(Level.ADVANCED)
+                        .done("heavy-lower-knee", "2027-02-09T10:00")
+                        .lift("back-squat")
+                        .done("heavy-lower-knee", "2027-02-16T10:00")
+                        .lift("back-squat")
+                        .done("heavy-lower-knee", "2027-02-23T10:00")
+                        .lift("back-squat")
+                        .placed("heavy-lower-knee", "2027-03-02T10:00")
+                        .lift("back-squat"));
+        example(
+                "variant-churn",
+                () -> squad().placed("heavy-lower-knee", "2027-03-02T10:00")
+                        .lift("front-squat")
+                        .placed("heavy-lower-knee", "2027-03-06T10:00")
+                        .lift("back-squat"));
+        example(
+                "same-lead",
+                () -> squad().staff("speed-coach", "technique")
+                        .staff("skills-coach", "technique")
+                        .aim("technique", 0, 2, 2)
+                        .placed("technique", "2027-03-02T10:00")
+                        .ledBy("speed-coach")
+                        .placed("technique", "2027-03-04T10:00")
+                        .ledBy("skills-coach"));
         example("keep-plan", () -> techniqueAt("2027-03-03T10:00").closeTo(techniqueAt("2027-03-02T10:00"), null));
     }
 

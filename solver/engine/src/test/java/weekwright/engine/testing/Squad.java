@@ -10,6 +10,9 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.Engine;
+import weekwright.engine.Proposal;
+import weekwright.engine.search.Budget;
+import weekwright.engine.search.Progress;
 import weekwright.model.catalogue.Catalogue;
 import weekwright.model.catalogue.FamilyPatch;
 import weekwright.model.plan.LeftOut;
@@ -313,6 +316,45 @@ public final class Squad {
         return latest(thing -> thing.lead = lead);
     }
 
+    /** Which of the variants of its family it is. */
+    public Squad lift(String variant) {
+        return latest(thing -> thing.variant = variant);
+    }
+
+    /** What the coach holds of it, by the names of the document; with {@code out} it is held out. */
+    public Squad held(String... what) {
+        return latest(thing -> thing.pin = Squad.pin(thing.pin.notDays(), what));
+    }
+
+    /** Dates on which it must not lie. */
+    public Squad notOn(String... dates) {
+        List<LocalDate> barred =
+                java.util.Arrays.stream(dates).map(LocalDate::parse).toList();
+        return latest(thing -> thing.pin = new Pin(
+                thing.pin.start(),
+                thing.pin.day(),
+                thing.pin.facility(),
+                thing.pin.lead(),
+                thing.pin.dose(),
+                thing.pin.variant(),
+                thing.pin.out(),
+                barred));
+    }
+
+    /** A pin that holds what is named. */
+    public static Pin pin(List<LocalDate> notDays, String... what) {
+        List<String> held = List.of(what);
+        return new Pin(
+                held.contains("start"),
+                held.contains("day"),
+                held.contains("facility"),
+                held.contains("lead"),
+                held.contains("dose"),
+                held.contains("variant"),
+                held.contains("out"),
+                notDays);
+    }
+
     /** Whole minutes of the latest thing. */
     public Squad lasting(int minutes) {
         return latest(thing -> thing.minutes = minutes);
@@ -500,6 +542,12 @@ public final class Squad {
                 catalogue,
                 rules,
                 List.of());
+    }
+
+    /** Some plan of the scenario, proposed from this one in so many moves. */
+    public Plan proposed(int moves) {
+        Proposal proposal = new Proposal(scenario(), plan(), Budget.moves(moves), 1, 1, null);
+        return Engine.propose(proposal, Progress.SILENT).plan();
     }
 
     /** The plan document. */

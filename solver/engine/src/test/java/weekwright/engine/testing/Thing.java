@@ -44,6 +44,9 @@ final class Thing {
     String lead;
 
     @Nullable
+    String variant;
+
+    @Nullable
     Effort effort;
 
     @Nullable
@@ -75,7 +78,7 @@ final class Thing {
                 facility == null ? null : naming.id(facility),
                 lead == null ? null : naming.id(lead),
                 dose,
-                null,
+                variant,
                 pin.isNone() ? null : pin);
     }
 
@@ -119,7 +122,7 @@ final class Thing {
                 start,
                 given(minutes),
                 dose,
-                null,
+                variant,
                 rpe,
                 done,
                 naming.ids(athletes),

@@ -1,7 +1,10 @@
 package weekwright.engine.trust;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static weekwright.engine.testing.Squad.squad;
 
+import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,7 +16,11 @@ import weekwright.engine.problem.ProblemBuilder;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.Judge;
+import weekwright.engine.testing.Squad;
+import weekwright.model.scenario.Dose;
+import weekwright.model.scenario.Level;
 import weekwright.model.scenario.Scenario;
+import weekwright.model.scenario.StaffMember;
 import weekwright.scenarios.Scenarios;
 import weekwright.scenarios.SquadGenerator;
 
@@ -29,7 +36,35 @@ class IncrementalJudgeTest {
                 Arguments.of(Scenarios.read("two-matches"), 10_000),
                 Arguments.of(Scenarios.read("sprint-week"), 5_000),
                 Arguments.of(Scenarios.read("two-evenings"), 10_000),
-                Arguments.of(Scenarios.read("clash"), 5_000));
+                Arguments.of(Scenarios.read("clash"), 5_000),
+                Arguments.of(liftsThatRotate(), 10_000));
+    }
+
+    /** Lifts with short runs, so that hardly a line can be filled for nothing, and leads who are away now and then. */
+    private static Scenario liftsThatRotate() {
+        return squad().days(21)
+                .level(Level.ADVANCED)
+                .window("10:00", "13:00")
+                .rule("maximum-repeated", null, null, Map.of("advancedWeeks", 1))
+                .rule("variant-churn", null, null, Map.of("advancedExposures", 2, "testedWeeks", 1))
+                .staff(new StaffMember(
+                        "alder",
+                        "Alder",
+                        List.of("*"),
+                        1,
+                        List.of(),
+                        List.of(Squad.absence("2027-03-04T00:00", "2027-03-06T11:00"))))
+                .staff("birch", "heavy-lower-knee", "technique")
+                .aim("heavy-lower-knee", 0, 2, 2)
+                .doses(Dose.FULL, Dose.REDUCED, Dose.MICRO)
+                .aim("heavy-lower-hip", 0, 1, 2)
+                .aim("technique", 0, 2, 3)
+                .group("guests")
+                .window("10:00", "13:00")
+                .aim("heavy-lower-knee", 0, 1, 1)
+                .done("heavy-lower-knee", "2027-02-24T10:00")
+                .lift("front-squat")
+                .scenario();
     }
 
     @ParameterizedTest(name = "{0}")

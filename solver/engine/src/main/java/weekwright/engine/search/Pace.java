@@ -1,0 +1,76 @@
+package weekwright.engine.search;
+
+import weekwright.engine.rules.Judge;
+
+/** Counts a search's moves, keeps the best plan seen, and says when to stop: at its last move, or when nothing is left to gain. */
+final class Pace {
+    private static final int ASK_EVERY = 512;
+
+    final Incumbent best;
+    private final Scale scale;
+    private final Watch watch;
+    private final long most;
+    private final long patience;
+    private long moves;
+    private long lastBetter;
+    private long untold;
+    private boolean stopped;
+
+    /**
+     * Sets out.
+     *
+     * @param judge holds the plan at the start
+     * @param most moves to try at most
+     * @param patience moves without a better plan after which nothing is left to gain
+     */
+    Pace(Judge judge, Scale scale, Watch watch, long most, long patience) {
+        this.scale = scale;
+        this.watch = watch;
+        this.most = most;
+        this.patience = patience;
+        best = new Incumbent(judge, scale);
+    }
+
+    /** One that counts the same plans for nobody. */
+    Pace deaf(Judge judge) {
+        return new Pace(judge, scale, Watch.NONE, Long.MAX_VALUE, Long.MAX_VALUE);
+    }
+
+    /** Notes one more plan tried; whether to stop now. */
+    boolean tried(Judge judge) {
+        moves++;
+        if (best.offer(judge)) {
+            lastBetter = moves;
+            watch.better(best.cost(), best.placed());
+        }
+        if (++untold == ASK_EVERY) {
+            tell();
+        }
+        stopped |= moves >= most || settled();
+        return stopped;
+    }
+
+    private void tell() {
+        stopped |= watch.tried(untold);
+        untold = 0;
+    }
+
+    /** Tells of the moves not yet told of. */
+    void end() {
+        tell();
+    }
+
+    /** Whether nothing is left to gain. */
+    boolean settled() {
+        return best.cost().clean() || moves - lastBetter >= patience;
+    }
+
+    /** Moves to try at most. */
+    long most() {
+        return most;
+    }
+
+    long moves() {
+        return moves;
+    }
+}
