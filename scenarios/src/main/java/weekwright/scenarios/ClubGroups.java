@@ -56,7 +56,7 @@ final class ClubGroups {
                 aim("aerobic-intervals", 0, 1, Priority.SPARE, FULL, false),
                 aim("upper-strength", 0, 2, Priority.MAIN, FULL, false));
         List<String> packs = random.nextBoolean() ? List.of("college-in-season") : List.of();
-        return group("lifters", kind, 3 + random.nextInt(4), aims, packs);
+        return group("lifters", kind, 5 + random.nextInt(4), aims, packs);
     }
 
     private Group young() {

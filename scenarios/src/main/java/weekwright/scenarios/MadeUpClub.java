@@ -283,8 +283,10 @@ final class MadeUpClub {
                 List<Variant> variants =
                         Catalogue.builtIn().family(aim.family()).variants();
                 boolean known = !variants.isEmpty() && random.nextInt(6) > 0;
-                String variant =
-                        known ? variants.get(random.nextInt(variants.size())).id() : null;
+                String variant = known
+                        ? variants.get(random.nextInt(4) > 0 ? 0 : random.nextInt(variants.size()))
+                                .id()
+                        : null;
                 LocalTime time = LocalTime.of(9 + random.nextInt(10), 0);
                 history.add(new LogEntry(
                         null,

@@ -116,11 +116,10 @@ final class MadeUpGroup {
         group.match(firstDay.minusDays(2 + random.nextInt(2)), LocalTime.of(15, 0));
         group.train("heavy-lower-knee", firstDay.minusDays(4), 60);
         group.train("max-velocity", firstDay.minusDays(4 + random.nextInt(3)), 65);
-        if (random.nextInt(4) > 0) {
-            group.match(firstDay.plusDays(5), LocalTime.of(14, 30));
-        }
-        if (random.nextInt(3) > 0) {
-            group.practice(firstDay.plusDays(1 + random.nextInt(4)), Effort.USUAL);
+        group.match(firstDay.plusDays(5), LocalTime.of(14, 30));
+        group.practice(firstDay.plusDays(1), random.nextBoolean() ? Effort.HARD : Effort.USUAL);
+        if (random.nextBoolean()) {
+            group.practice(firstDay.plusDays(3), Effort.USUAL);
         }
         return group;
     }

@@ -49,10 +49,13 @@ public final class RandomPlans {
 
     private Plan plan() {
         List<Placement> placements = new ArrayList<>();
+        int sparse = random.nextInt(3);
         for (Group group : scenario.groups()) {
             for (Aim aim : group.aims()) {
                 for (int week = 0; week < scenario.weeks(); week++) {
-                    placements.addAll(week(group, aim, week));
+                    if (random.nextInt(4) >= sparse) {
+                        placements.addAll(week(group, aim, week));
+                    }
                 }
             }
         }
@@ -116,13 +119,13 @@ public final class RandomPlans {
         return dose == Dose.MICRO && random.nextBoolean() ? lent(drawn, week) : drawn;
     }
 
-    /** Written now and then; the rest is left open. */
+    /** Written now and then, mostly the first; the rest is left open. */
     private @Nullable String variant(Family family) {
-        return family.variants().isEmpty() || random.nextInt(5) < 3
-                ? null
-                : family.variants()
-                        .get(random.nextInt(family.variants().size()))
-                        .id();
+        if (family.variants().isEmpty() || random.nextInt(5) < 2) {
+            return null;
+        }
+        int any = random.nextInt(family.variants().size());
+        return family.variants().get(random.nextInt(4) > 0 ? 0 : any).id();
     }
 
     /** The same somewhere in the lent minutes of a practice of its week, where there is one. */
@@ -163,12 +166,12 @@ public final class RandomPlans {
         return Moment.of(start);
     }
 
-    /** On the grid as a rule, now and then at an odd minute; by day, when no clocks change. */
+    /** On the grid as a rule, now and then at an odd minute; from early to late, but when no clocks change. */
     private LocalDateTime anyStart(int week) {
         int daysOfWeek = Math.min(7, scenario.days() - 7 * week);
         LocalDate day = scenario.firstDay().plusDays(7L * week + random.nextInt(daysOfWeek));
         int grid = random.nextInt(10) == 0 ? 5 : scenario.gridMinutes();
-        return day.atTime(7, 0).plusMinutes((long) grid * random.nextInt(14 * 60 / grid));
+        return day.atTime(5, 0).plusMinutes((long) grid * random.nextInt(18 * 60 / grid));
     }
 
     private static boolean inWindow(Group group, LocalDateTime start) {

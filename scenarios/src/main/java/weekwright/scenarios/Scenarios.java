@@ -13,13 +13,11 @@ import weekwright.model.scenario.Scenario;
 
 /** The demo weeks and the judged weeks that come with the program. All people, places and teams in them are invented. */
 public final class Scenarios {
-    private static final JsonMapper INDEX = JsonMapper.shared();
-
     private Scenarios() {}
 
     /** The demo scenarios, in the order in which they are shown. */
     public static List<Demo> all() {
-        return INDEX.readValue(resource("index.json"), new TypeReference<List<Demo>>() {});
+        return JsonMapper.shared().readValue(resource("index.json"), new TypeReference<List<Demo>>() {});
     }
 
     /**
@@ -38,12 +36,18 @@ public final class Scenarios {
      * @throws IllegalArgumentException when there is none of that name
      */
     public static byte[] bytes(String name) {
-        List<String> names = all().stream().map(Demo::name).toList();
-        if (!names.contains(name)) {
+        if (!known(name)) {
+            List<String> names = all().stream().map(Demo::name).toList();
             throw new IllegalArgumentException(
                     "no demo scenario is called [" + name + "]: there are " + String.join(", ", names));
         }
         return resource(name + ".json");
+    }
+
+    /** Whether a file of that name is there; the index is read only where it is asked for, for reading it takes time. */
+    private static boolean known(String name) {
+        boolean plain = name.matches("[a-z0-9][a-z0-9-]*") && !name.equals("index");
+        return plain && Scenarios.class.getResource(name + ".json") != null;
     }
 
     /**
@@ -99,7 +103,8 @@ public final class Scenarios {
     }
 
     private static List<WorkedWeek> workedWeeks() {
-        return INDEX.readValue(resource("judged-weeks/index.json"), new TypeReference<List<WorkedWeek>>() {});
+        return JsonMapper.shared()
+                .readValue(resource("judged-weeks/index.json"), new TypeReference<List<WorkedWeek>>() {});
     }
 
     private record WorkedWeek(String week, List<JudgedWeek.Worked> worked) {}

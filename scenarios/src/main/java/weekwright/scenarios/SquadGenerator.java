@@ -96,7 +96,7 @@ public final class SquadGenerator {
         Random random = new Random(seed);
         ZoneId zone = ZONES.get(random.nextInt(ZONES.size()));
         LocalDate firstDay = FIRST_MONDAY.plusWeeks(random.nextInt(WEEKS_OF_THE_YEAR));
-        MadeUpGroup squad = MadeUpGroup.small(5 + random.nextInt(3), firstDay, random);
+        MadeUpGroup squad = MadeUpGroup.small(6 + random.nextInt(3), firstDay, random);
         List<Facility> facilities = List.of(
                 Parts.facility("pitch", "Pitch", FacilityKind.FIELD, 100, 1, List.of()),
                 Parts.facility("gym", "Gym", FacilityKind.GYM, null, 1, List.of(window("09:00", "20:00"))));

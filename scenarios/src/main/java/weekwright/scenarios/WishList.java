@@ -50,6 +50,16 @@ final class WishList {
             new Wish("technique", Priority.SPARE, 2, FULL),
             new Wish("mobility", Priority.SPARE, 1, FULL));
 
+    /** Hard work that does not go well together. */
+    private static final List<Wish> CROWDED = List.of(
+            new Wish("acceleration", Priority.MAIN, 2, FULL_OR_REDUCED),
+            new Wish("heavy-lower-hip", Priority.MAIN, 1, ANY),
+            new Wish("upper-strength", Priority.MAIN, 2, FULL),
+            new Wish("weightlifting-power", Priority.MAIN, 1, FULL),
+            new Wish("aerobic-intervals", Priority.MAIN, 1, FULL),
+            new Wish("tempo-run", Priority.SPARE, 1, FULL),
+            new Wish("technique", Priority.SPARE, 2, FULL));
+
     private WishList() {}
 
     /** A family that a coach may wish for, with the most that anybody would want in a week. */
@@ -69,7 +79,7 @@ final class WishList {
 
     /** A few aims with so many sessions wanted in all, heavy strength and speed among them, and never more than wanted. */
     static List<Aim> few(int sessions, Random random) {
-        List<Wish> wishes = new ArrayList<>(SMALL.subList(2, SMALL.size()));
+        List<Wish> wishes = new ArrayList<>(CROWDED);
         Collections.shuffle(wishes, random);
         wishes.addAll(0, KEY);
         return aims(wishes, sessions, random).stream()
@@ -81,9 +91,9 @@ final class WishList {
                                 aim.perWeek().target(),
                                 aim.perWeek().target()),
                         aim.priority(),
-                        aim.doses(),
+                        FULL,
                         aim.prefer(),
-                        aim.microCounts(),
+                        false,
                         aim.learning(),
                         false,
                         List.of(),

@@ -5,10 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.Ids;
 import weekwright.model.Nearest;
+import weekwright.model.scenario.Group;
 import weekwright.model.scenario.RuleSetting;
+import weekwright.model.scenario.Scenario;
 
 /**
  * The rules as they hold for one group: the usual ones, changed by the scenario, changed by the group.
@@ -17,6 +20,8 @@ import weekwright.model.scenario.RuleSetting;
  */
 public final class RuleSettings {
     private static final RuleSetting AS_USUAL = new RuleSetting(null, null, Map.of());
+
+    private static final RuleSetting SWITCHED_ON = new RuleSetting(RuleLevel.WANT, null, Map.of());
 
     private final Rulebook rulebook;
     private final Map<String, RuleSetting> settings;
@@ -38,6 +43,19 @@ public final class RuleSettings {
         groupRules.forEach((id, setting) -> settings.merge(id, setting, RuleSettings::over));
         settings.keySet().forEach(rulebook::rule);
         return new RuleSettings(rulebook, Collections.unmodifiableMap(settings));
+    }
+
+    /**
+     * The rules for a group of a scenario. A pack that the scenario or the group switches on is a want, unless its level
+     * is given.
+     *
+     * @throws IllegalArgumentException when a rule or pack is not known
+     */
+    public static RuleSettings of(Rulebook rulebook, Scenario scenario, Group group) {
+        Map<String, RuleSetting> below = new LinkedHashMap<>(scenario.rules());
+        Stream.concat(scenario.packs().stream(), group.packs().stream())
+                .forEach(pack -> below.merge(pack, SWITCHED_ON, (given, on) -> over(on, given)));
+        return of(rulebook, below, group.rules());
     }
 
     /** How much the rule matters. */

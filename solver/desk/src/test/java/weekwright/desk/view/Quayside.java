@@ -107,6 +107,20 @@ public final class Quayside {
                 null);
     }
 
+    static Placement withLift(Placement placement, String variant) {
+        return new Placement(
+                placement.id(),
+                placement.group(),
+                placement.family(),
+                placement.start(),
+                placement.minutes(),
+                placement.facility(),
+                placement.lead(),
+                placement.dose(),
+                variant,
+                placement.pin());
+    }
+
     static Placement pinned(Placement placement, String lead, Pin pin) {
         return new Placement(
                 placement.id(),

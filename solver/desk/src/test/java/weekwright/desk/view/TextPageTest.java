@@ -30,7 +30,8 @@ class TextPageTest {
         Judged judged = Quayside.clean(
                 Quayside.week(),
                 Quayside.session("tempo-run", "2027-03-03T17:00", 40, null, Dose.FULL),
-                Quayside.session("heavy-lower-knee", "2027-03-02T19:30", 60, "gym", Dose.FULL),
+                Quayside.withLift(
+                        Quayside.session("heavy-lower-knee", "2027-03-02T19:30", 60, "gym", Dose.FULL), "back-squat"),
                 Quayside.pinned(
                         Quayside.session("max-velocity", "2027-03-02T16:30", 50, "turf", Dose.MICRO),
                         "c1",
@@ -57,8 +58,8 @@ class TextPageTest {
 
                         Nothing is broken that must hold; every wish is met.
                         Rules kept
-                          place and time 0 of 7 · recovery 0 of 5 · fixtures 0 of 8 · week shape 1 of 8 · aims 0 of 4
-                          load 0 of 1 · preferences 0 of 3
+                          place and time 0 of 7 · recovery 0 of 7 · fixtures 0 of 11 · week shape 1 of 9 · aims 0 of 5
+                          preferences 0 of 6 · load 0 of 6 · learning 0 of 3
                         """ + FOOT);
     }
 

@@ -3,6 +3,7 @@ package weekwright.engine.explain;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.AimInfo;
 import weekwright.engine.problem.FacilityInfo;
@@ -24,6 +25,7 @@ import weekwright.engine.rules.Sink;
 import weekwright.engine.rules.View;
 import weekwright.model.catalogue.Demands;
 import weekwright.model.rulebook.RuleLevel;
+import weekwright.model.scenario.Pathway;
 
 /** Keeps every breach as a fact. */
 final class FactSink implements Sink {
@@ -159,7 +161,9 @@ final class FactSink implements Sink {
         }
         if (view instanceof PlacementView placement) {
             Stimulus at = placement.at();
-            return at == null ? List.of() : List.of(at);
+            return at == null
+                    ? List.of()
+                    : Stream.concat(Stream.of(at), breach.about().stream()).toList();
         }
         if (view instanceof BookingView booking) {
             return List.copyOf(booking.running());
@@ -169,6 +173,9 @@ final class FactSink implements Sink {
         }
         if (view instanceof LeadsView leads) {
             return List.of(leads.first(), leads.second());
+        }
+        if (!breach.about().isEmpty() && view instanceof AimView) {
+            return breach.about();
         }
         if (view instanceof AimView aim) {
             return aim.aim().sessions.get(aim.week()).stream()
@@ -183,9 +190,11 @@ final class FactSink implements Sink {
     /** What lies on the days that a finding is about, for the first of the cohorts concerned. */
     private List<Stimulus> onDays(JudgedRule rule, GroupView view, Breach breach, int cohort) {
         return switch (rule.id()) {
-            case "free-day", "speed-exposure" -> List.of();
-            case "night-rest" -> eveningAndMorning(cohort, breach.firstDay());
-            case "visits-per-day", "no-middle-day" -> between(cohort, breach, false);
+            case "free-day", "six-days-running", "speed-exposure", "pathway-neglected" -> List.of();
+            case "taper" -> List.of(view.fixture());
+            case "return-dose" -> sprints(cohort, breach.firstDay());
+            case "night-rest", "night-rest-margin" -> eveningAndMorning(cohort, breach.firstDay());
+            case "visits-per-day", "visit-size", "short-wait", "no-middle-day" -> between(cohort, breach, false);
             case "load-falls-to-fixture", "free-day-place" ->
                 withFixture(view.fixture(), between(cohort, breach, false));
             default -> between(cohort, breach, true);
@@ -202,6 +211,13 @@ final class FactSink implements Sink {
             }
         }
         return found;
+    }
+
+    private List<Stimulus> sprints(int cohort, int day) {
+        return Stream.of(judge.things(cohort, day))
+                .filter(thing ->
+                        thing.placed() && thing.family != null && thing.family.family.high(Pathway.MAX_VELOCITY_SPRINT))
+                .toList();
     }
 
     private List<Stimulus> eveningAndMorning(int cohort, int day) {

@@ -95,7 +95,8 @@ final class Findings {
     private static double inUnit(Rule rule, int value) {
         double factor = switch (rule.unit()) {
             case "h" -> 60;
-            case "AU" -> 10;
+            case "AU", "%" -> 10;
+            case "share", "times" -> 100;
             case "points of demand" -> 100;
             default -> 1;
         };

@@ -16,15 +16,18 @@ import weekwright.model.scenario.Prefer;
 final class Wording {
     private final Problem problem;
     private final Names names;
+    private final WantWording wants;
 
     Wording(Problem problem) {
         this.problem = problem;
         names = new Names(problem);
+        wants = new WantWording(problem);
     }
 
     /** The finding in a coach's words. */
     String text(Fact fact) {
-        return sentence(fact) + concerns(fact);
+        String sentence = wants.sentence(fact);
+        return (sentence == null ? sentence(fact) : sentence) + concerns(fact);
     }
 
     private String sentence(Fact fact) {
@@ -360,7 +363,7 @@ final class Wording {
         return Names.list(shared);
     }
 
-    private static String quality(Pathway pathway) {
+    static String quality(Pathway pathway) {
         return switch (pathway) {
             case MAX_VELOCITY_SPRINT -> "maximal sprinting";
             case ACCELERATION -> "acceleration";

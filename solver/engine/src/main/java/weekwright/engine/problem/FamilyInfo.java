@@ -1,5 +1,6 @@
 package weekwright.engine.problem;
 
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.catalogue.DayClass;
 import weekwright.model.catalogue.Demands;
@@ -13,6 +14,8 @@ import weekwright.model.scenario.Pathway;
 public final class FamilyInfo {
     /** No order within a day. */
     public static final int NO_ORDER = -1;
+    /** Order within a day from which a new skill that comes later is judged by the order alone. */
+    public static final int TIRING_FROM = 3;
 
     /** Where the family stands among all by id: what decides where two things start and end together. */
     public final int index;
@@ -34,8 +37,12 @@ public final class FamilyInfo {
     public final boolean practice;
     public final boolean primer;
     public final boolean fixture;
+    /** Whether it counts for the size of a visit and the training minutes of a day: what is easy or short does not. */
+    public final boolean counted;
     /** Of a fixture family, the hours asked after it. */
     public final AfterHours after;
+
+    private static final Set<String> EASY_OR_SHORT = Set.of("mobility", "warm-up", "technique", "trunk-and-balance");
 
     private final DayClass classed;
     private final DayClass classedInStrengthGroups;
@@ -56,6 +63,7 @@ public final class FamilyInfo {
         practice = family.role() == Role.PRACTICE;
         primer = family.role() == Role.PRIMER;
         fixture = family.role() == Role.FIXTURE;
+        counted = !recovery && !fixture && !EASY_OR_SHORT.contains(family.id());
         after = new AfterHours(family);
         classed = Demands.classOf(family, false);
         classedInStrengthGroups = Demands.classOf(family, true);
@@ -80,6 +88,12 @@ public final class FamilyInfo {
     /** High, low or between, by the edges of day demand at full dose. */
     public DayClass classIn(GroupInfo group) {
         return group.strength() ? classedInStrengthGroups : classed;
+    }
+
+    /** Whether it is more than low work. */
+    public boolean middleOrHigh(GroupInfo group) {
+        DayClass is = classIn(group);
+        return is == DayClass.MIDDLE || is == DayClass.HIGH;
     }
 
     private static int bits(Family family, boolean highOnly) {

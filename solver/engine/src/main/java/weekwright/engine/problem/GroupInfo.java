@@ -55,7 +55,12 @@ public final class GroupInfo {
 
     /** Whether sprinting or strength is the group's sport. */
     public boolean sprintOrStrength() {
-        return strength() || group.kind() == GroupKind.SPRINT;
+        return strength() || sprint();
+    }
+
+    /** Whether sprinting is the group's sport. */
+    public boolean sprint() {
+        return group.kind() == GroupKind.SPRINT;
     }
 
     /** Whether the group trains for sprinting or is off season, when middle days cost double. */

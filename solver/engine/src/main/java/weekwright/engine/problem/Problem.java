@@ -39,7 +39,8 @@ public final class Problem {
 
     private final Options options;
     private final boolean[][] mayLead;
-    private final boolean[][] longTravel;
+    private final int[][] travelMinutes;
+    private final int[] knownFrom;
     private final int[][] transferMinutes;
     private final Stimulus[][][] fixedByCohortDay;
     private final int[] lineOf;
@@ -85,7 +86,8 @@ public final class Problem {
                     .sorted()
                     .toArray();
         }
-        longTravel = longTravel();
+        travelMinutes = longestLegs();
+        knownFrom = cohorts.stream().mapToInt(this::firstKnownDay).toArray();
         fixedByCohortDay = new Stimulus[cohorts.size()][calendar.days() + 2 * EDGE][];
         for (Cohort cohort : cohorts) {
             for (int day = -EDGE; day < calendar.days() + EDGE; day++) {
@@ -94,8 +96,15 @@ public final class Problem {
         }
     }
 
-    private boolean[][] longTravel() {
-        boolean[][] days = new boolean[cohorts.size()][calendar.days() + 2 * EDGE];
+    private int firstKnownDay(Cohort cohort) {
+        return scenario.history().stream()
+                .filter(entry -> groups.get(cohort.mainGroup()).group.id().equals(entry.group()))
+                .mapToInt(entry -> calendar.day(entry.start().date()))
+                .reduce(0, Math::min);
+    }
+
+    private int[][] longestLegs() {
+        int[][] days = new int[cohorts.size()][calendar.days() + 2 * EDGE];
         for (Stimulus fixture : fixtures) {
             int warmUp = fixture.family == null ? 0 : fixture.family.family.warmUpMinutes();
             noteTravel(days, fixture, fixture.occupiedStart, fixture.start - warmUp);
@@ -104,12 +113,12 @@ public final class Problem {
         return days;
     }
 
-    private void noteTravel(boolean[][] days, Stimulus fixture, int from, int to) {
+    private void noteTravel(int[][] days, Stimulus fixture, int from, int to) {
         for (int day = calendar.dayOf(from); day <= calendar.dayOf(to - 1); day++) {
             for (int cohort : fixture.cohorts) {
                 int at = day + EDGE;
-                if (to - from > longTravelMinutes(cohort) && at >= 0 && at < days[cohort].length) {
-                    days[cohort][at] = true;
+                if (at >= 0 && at < days[cohort].length) {
+                    days[cohort][at] = Math.max(days[cohort][at], to - from);
                 }
             }
         }
@@ -121,8 +130,21 @@ public final class Problem {
 
     /** Whether a leg of travel too long for a free day touches a cohort's day. */
     public boolean longTravel(int cohort, int day) {
+        return travelMinutes(cohort, day) > longTravelMinutes(cohort);
+    }
+
+    /** Minutes of the longest leg of travel that touches a cohort's day; 0 where none does. */
+    public int travelMinutes(int cohort, int day) {
         int at = day + EDGE;
-        return at >= 0 && at < longTravel[cohort].length && longTravel[cohort][at];
+        return at < 0 || at >= travelMinutes[cohort].length ? 0 : travelMinutes[cohort][at];
+    }
+
+    /**
+     * The first day of which something is written down for a cohort: of its main group's earliest entry of history, missed
+     * or done, or the plan's first.
+     */
+    public int knownFrom(int cohort) {
+        return knownFrom[cohort];
     }
 
     /** Groups that a booking brings to a facility: one a session, a commitment's own number, none for single athletes. */

@@ -56,7 +56,7 @@ public final class ProblemBuilder {
         }
         for (Group group : scenario.groups()) {
             groupIndex.put(group.id(), groups.size());
-            RuleSettings settings = RuleSettings.of(Rulebook.builtIn(), scenario.rules(), group.rules());
+            RuleSettings settings = RuleSettings.of(Rulebook.builtIn(), scenario, group);
             groups.add(new GroupInfo(groups.size(), group, People.heads(scenario, group), calendar, settings));
         }
         for (GroupInfo group : groups) {

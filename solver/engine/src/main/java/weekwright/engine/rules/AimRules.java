@@ -1,6 +1,7 @@
 package weekwright.engine.rules;
 
 import weekwright.engine.problem.AimInfo;
+import weekwright.engine.problem.Calendar;
 import weekwright.engine.problem.Stimulus;
 import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.rulebook.RuleSettings;
@@ -139,6 +140,38 @@ final class AimRules {
                 before = fixture;
             }
             return false;
+        }
+    }
+
+    /** The sessions of an aim in a week are spread over it. */
+    static final class EvenSpread extends RuleOn<AimView> {
+        private static final int DAY = 24 * 60;
+
+        private final int perMinute = points("pointsAnHour") / 60;
+
+        EvenSpread(RuleSettings settings) {
+            super("even-spread", settings);
+        }
+
+        @Override
+        void judge(AimView view, Sink sink) {
+            if (view.placed() < 2 || view.aim().family.practice || view.aim().family.recovery) {
+                return;
+            }
+            Calendar calendar = view.problem.calendar;
+            int wanted = DAY * (calendar.daysIn(view.week()) / view.placed());
+            for (int i = 1; i < view.placed(); i++) {
+                Stimulus first = view.placement(i - 1);
+                Stimulus second = view.placement(i);
+                int apart = DAY * (second.day - first.day)
+                        + calendar.clockMinutes(second.start)
+                        - calendar.clockMinutes(first.start);
+                if (apart < wanted) {
+                    Breach breach = view.breach().days(first.day, second.day).about(first, second);
+                    breach.addAmount(view.group().heads, perMinute * (wanted - apart), apart, wanted);
+                    report(sink, view, breach);
+                }
+            }
         }
     }
 

@@ -1,5 +1,11 @@
 package weekwright.engine.rules;
 
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.Stimulus;
+
 /** One breach as a judge finds it, cohort by cohort. Reused: a view hands out the same one again and again. */
 public final class Breach {
     private int[] cohorts = new int[8];
@@ -13,6 +19,8 @@ public final class Breach {
     private int firstDay;
     private int lastDay;
     private int detail;
+    private @Nullable Stimulus first;
+    private @Nullable Stimulus second;
 
     /** Starts anew. */
     Breach none() {
@@ -22,6 +30,8 @@ public final class Breach {
         found = false;
         told = false;
         detail = 0;
+        first = null;
+        second = null;
         return this;
     }
 
@@ -38,17 +48,30 @@ public final class Breach {
         return this;
     }
 
+    /** Says which thing it is about, where the view does not tell. */
+    Breach about(@Nullable Stimulus thing) {
+        return about(thing, null);
+    }
+
+    /** Says which two things it is about, in order of start. */
+    Breach about(@Nullable Stimulus one, @Nullable Stimulus other) {
+        first = one;
+        second = other;
+        return this;
+    }
+
     /**
      * Adds a cohort for whom the rule is broken.
      *
      * @param cost units of cost a head
      */
-    void add(int cohort, int itsHeads, int cost, int itsMeasured, int itsLimit) {
+    Breach add(int cohort, int itsHeads, int cost, int itsMeasured, int itsLimit) {
         if (count == cohorts.length) {
             cohorts = java.util.Arrays.copyOf(cohorts, 2 * count);
         }
         cohorts[count++] = cohort;
         addAmount(itsHeads, cost, itsMeasured, itsLimit);
+        return this;
     }
 
     /**
@@ -64,7 +87,9 @@ public final class Breach {
         }
         if (!fixed && told) {
             int form = detail;
-            none().detail(form);
+            Stimulus one = first;
+            Stimulus other = second;
+            none().detail(form).about(one, other);
         }
         told = fixed;
         add(cohort, itsHeads, cost, itsMeasured, itsLimit);
@@ -129,6 +154,11 @@ public final class Breach {
     /** Which of several forms of the rule is broken. */
     public int detail() {
         return detail;
+    }
+
+    /** What it is about, in order of start, where the view does not tell; otherwise nothing. */
+    public List<Stimulus> about() {
+        return Stream.of(first, second).filter(Objects::nonNull).toList();
     }
 
     /** Cohorts concerned. */

@@ -5,6 +5,7 @@ import weekwright.engine.problem.Stimulus;
 import weekwright.engine.problem.Stimulus.Kind;
 import weekwright.model.catalogue.DayClass;
 import weekwright.model.catalogue.Demands;
+import weekwright.model.catalogue.Played;
 import weekwright.model.scenario.Pathway;
 
 /**
@@ -13,7 +14,7 @@ import weekwright.model.scenario.Pathway;
  */
 public final class DayState {
     private static final int NEVER = Integer.MAX_VALUE;
-    private static final int SPRINTING = 1 << Pathway.MAX_VELOCITY_SPRINT.ordinal();
+    static final int SPRINTING = 1 << Pathway.MAX_VELOCITY_SPRINT.ordinal();
 
     int largest;
     int others;
@@ -27,12 +28,31 @@ public final class DayState {
     boolean placed;
     /** Something placed that counts against a free day lies on it. */
     boolean placedBusy;
-    /** Somebody in the cohort sprints near best speed, or was measured so in a fixture. */
-    boolean exposed;
+    /** Pathways met at high intensity; of fixtures played, past ones only, and maximal speed only where measured. */
+    int met;
+    /** Largest dose, in thirds, of what is placed for maximal speed. */
+    int sprintThirds;
+    /** Start of the first tiring thing that has no late place in the order of a day. */
+    int tiringStart;
     /** The cohort plays a fixture on it. */
     boolean fixture;
 
     int visits;
+    /** Visits with too many sessions, counting what is placed among them. */
+    int fullVisits;
+    /** Most sessions that count in one of those visits. */
+    int mostInVisit;
+    /** Minutes between visits, one of them with something placed and neither with a fixture. */
+    int waitMinutes;
+    /** Training minutes without warm-ups, of what counts. */
+    int mainMinutes;
+    /** Something placed that counts lies on it. */
+    boolean placedCounts;
+    /** Whole minutes of sessions and commitments. */
+    int wholeMinutes;
+    /** Whole minutes of what is placed. */
+    int placedMinutes;
+
     int firstStart;
     boolean firstPlaced;
     int lastEnd;
@@ -87,6 +107,23 @@ public final class DayState {
                 && (visits == 0) == (other.visits == 0);
     }
 
+    /** Whether visits and training minutes are the same. */
+    boolean sameVisits(DayState other) {
+        return visits == other.visits
+                && fullVisits == other.fullVisits
+                && mostInVisit == other.mostInVisit
+                && waitMinutes == other.waitMinutes
+                && sameMinutes(other);
+    }
+
+    /** Whether the minutes spent are the same. */
+    boolean sameMinutes(DayState other) {
+        return mainMinutes == other.mainMinutes
+                && placedCounts == other.placedCounts
+                && wholeMinutes == other.wholeMinutes
+                && placedMinutes == other.placedMinutes;
+    }
+
     /** Whether the hard work is the same: what blocks and runs of high days read. */
     boolean sameHardWork(DayState other) {
         return high() == other.high()
@@ -107,9 +144,9 @@ public final class DayState {
     /**
      * Works the day out from what lies on it, in order of start.
      *
-     * @param joinedMinutes things with at most so many minutes between them are one visit
+     * @param visiting what makes a visit, and a full one
      */
-    DayState of(Stimulus[] things, int count, int cohort, int joinedMinutes) {
+    DayState of(Stimulus[] things, int count, int cohort, Visiting visiting) {
         clear();
         boolean sprinted = false;
         boolean lifted = false;
@@ -135,7 +172,7 @@ public final class DayState {
         }
         others = sum - largest;
         dayClass = busyAtAll(things, count) ? Demands.classOf(largest, others, load) : DayClass.FREE;
-        countVisits(things, count, joinedMinutes);
+        visiting.count(things, count, this);
         if (high()) {
             noteHighWork(things, count, cohort);
         }
@@ -150,9 +187,18 @@ public final class DayState {
         busy = false;
         placed = false;
         placedBusy = false;
-        exposed = false;
+        met = 0;
+        sprintThirds = 0;
+        tiringStart = NEVER;
         fixture = false;
         visits = 0;
+        fullVisits = 0;
+        mostInVisit = 0;
+        waitMinutes = 0;
+        mainMinutes = 0;
+        placedCounts = false;
+        wholeMinutes = 0;
+        placedMinutes = 0;
         firstStart = NEVER;
         firstPlaced = false;
         lastEnd = -NEVER;
@@ -198,8 +244,12 @@ public final class DayState {
             placedBusy |= thing.placed();
         }
         fixture |= thing.playedBy(cohort);
-        boolean measured = thing.appearances != null && thing.appearances.nearBest(cohort);
-        exposed |= measured || (!family.fixture && (family.high & SPRINTING) != 0);
+        noteMet(thing, family, cohort);
+        noteMinutes(thing, family);
+        boolean tiring = thing.kind != Kind.HISTORY
+                && thing.demandFor(cohort) > Demands.LOW_TO
+                && family.order < FamilyInfo.TIRING_FROM;
+        tiringStart = tiring ? Math.min(tiringStart, thing.start) : tiringStart;
         if (thing.occupiedStart <= firstStart) {
             firstPlaced = thing.placed() || (firstPlaced && thing.occupiedStart == firstStart);
             firstStart = thing.occupiedStart;
@@ -210,39 +260,29 @@ public final class DayState {
         }
     }
 
-    private void countVisits(Stimulus[] things, int count, int joinedMinutes) {
-        int until = -NEVER;
-        int counted = 0;
-        int from = -NEVER;
-        while (true) {
-            Stimulus next = null;
-            for (int i = 0; i < count; i++) {
-                Stimulus thing = things[i];
-                boolean later = thing.family != null && thing.occupiedStart > from;
-                if (later && (next == null || thing.occupiedStart < next.occupiedStart)) {
-                    next = thing;
-                }
-            }
-            if (next == null) {
-                visits = counted;
-                return;
-            }
-            from = next.occupiedStart;
-            if (until == -NEVER || from - until > joinedMinutes) {
-                counted++;
-            }
-            until = Math.max(until, latestEndOfThoseAt(things, count, from));
+    private void noteMet(Stimulus thing, FamilyInfo family, int cohort) {
+        if (thing.appearances == null) {
+            met |= family.high;
+            boolean sprint = thing.placed() && (family.high & SPRINTING) != 0;
+            sprintThirds = sprint ? Math.max(sprintThirds, thing.dose.thirds()) : sprintThirds;
+            return;
         }
+        if (thing.kind == Kind.HISTORY && thing.appearances.played(cohort) == Played.FULL) {
+            met |= family.high & ~SPRINTING;
+        }
+        met |= thing.appearances.nearBest(cohort) ? SPRINTING : 0;
     }
 
-    private static int latestEndOfThoseAt(Stimulus[] things, int count, int occupiedStart) {
-        int end = -NEVER;
-        for (int i = 0; i < count; i++) {
-            if (things[i].family != null && things[i].occupiedStart == occupiedStart) {
-                end = Math.max(end, things[i].occupiedEnd);
-            }
+    private void noteMinutes(Stimulus thing, FamilyInfo family) {
+        if (!sharesWarmUps(thing)) {
+            return;
         }
-        return end;
+        wholeMinutes += thing.minutes();
+        placedMinutes += thing.placed() ? thing.minutes() : 0;
+        if (family.counted) {
+            mainMinutes += thing.minutes() - thing.warmUp;
+            placedCounts |= thing.placed();
+        }
     }
 
     private void noteHighWork(Stimulus[] things, int count, int cohort) {

@@ -106,6 +106,7 @@ final class Evaluator {
     }
 
     private final PairView[] pairView = new PairView[1];
+    private final AimView[] aimViews = new AimView[1];
 
     /** Two things that share people. */
     void pair(Stimulus a, Stimulus b, Sink sink) {
@@ -134,9 +135,18 @@ final class Evaluator {
             case DAY -> judge(rules.get(scope.owner()).day, group(scope).onDay(scope.at()), sink);
             case NIGHT -> judge(rules.get(scope.owner()).night, group(scope).onDay(scope.at() - 1), sink);
             case RUN -> judge(rules.get(scope.owner()).run, group(scope).onDay(scope.at() - scopes.runEdge), sink);
+            case STRETCH -> judge(rules.get(scope.owner()).stretch, group(scope).onDay(scope.at()), sink);
             case WEEK -> judge(rules.get(scope.owner()).week, group(scope).inWeek(scope.at()), sink);
-            case LINE -> line(scope, sink);
-            case FIXTURE -> fixture(scope, sink);
+            case LINK -> link(scope, sink);
+            case FIXTURE -> {
+                Scopes.FixtureScope of = scopes.fixtures.get(scope.owner());
+                judge(rules.get(of.group()).fixture, fixture(of), sink);
+            }
+            case TAPER -> {
+                Scopes.FixtureScope of = scopes.tapers.get(scope.owner());
+                judge(rules.get(of.group()).taper, fixture(of), sink);
+            }
+            case TOP_UP -> topUp(scopes.topUps.get(scope.owner()), sink);
             case AIM -> aim(problem.aims.get(scope.owner()), scope.at(), sink);
             case BOOKINGS -> bookings(problem.facilities.get(scope.owner()), scope.at(), sink);
             case STAFF -> staff(scope.at(), sink);
@@ -155,23 +165,30 @@ final class Evaluator {
         }
     }
 
-    private void line(Scope scope, Sink sink) {
-        if (scopes.lineJudged(scope.owner())) {
-            judge(rules.get(scope.owner()).line, group(scope), sink);
-        }
+    private void link(Scope scope, Sink sink) {
+        Scopes.LineScope line = scopes.lines.get(scope.owner());
+        GroupView view = groupView.of(problem.groups.get(line.group())).onDay(scope.at());
+        judge(rules.get(line.group()).link, view.on(line.pathway()), sink);
     }
 
-    private void fixture(Scope scope, Sink sink) {
-        Scopes.FixtureScope fixture = scopes.fixtures.get(scope.owner());
-        GroupInfo group = problem.groups.get(fixture.group());
-        judge(rules.get(fixture.group()).fixture, groupView.of(group, fixture.fixture()), sink);
+    private GroupView fixture(Scopes.FixtureScope fixture) {
+        return groupView.of(problem.groups.get(fixture.group()), fixture.fixture());
     }
 
     private void aim(AimInfo aim, int week, Sink sink) {
-        List<Session> sessions = aim.sessions.get(week);
-        AimView view = new AimView(problem, aim)
-                .of(aim, week, timelines.placed(sessions, false), timelines.placed(sessions, true));
-        judge(rules.get(aim.group.index).aim, view, sink);
+        judge(rules.get(aim.group.index).aim, aimView(aim).of(aim, week), sink);
+    }
+
+    private void topUp(Scopes.TopUpScope of, Sink sink) {
+        AimView view = aimView(of.aim()).round(of.aim(), of.fixture(), of.fixture().day, of.lastDay());
+        judge(rules.get(of.aim().group.index).topUp, view, sink);
+    }
+
+    private AimView aimView(AimInfo any) {
+        if (aimViews[0] == null) {
+            aimViews[0] = new AimView(problem, timelines, any);
+        }
+        return aimViews[0];
     }
 
     private void bookings(FacilityInfo facility, int day, Sink sink) {

@@ -2,21 +2,27 @@ package weekwright.engine.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import weekwright.engine.rules.AfterFixtureRules.AfterFixture;
+import weekwright.engine.rules.AfterFixtureRules.AfterFixtureMargin;
+import weekwright.engine.rules.AfterFixtureRules.FreeDayPlace;
+import weekwright.engine.rules.AfterFixtureRules.TopUp;
 import weekwright.engine.rules.AimRules.AimLeast;
 import weekwright.engine.rules.AimRules.AimMost;
 import weekwright.engine.rules.AimRules.AimTarget;
 import weekwright.engine.rules.AimRules.DoseKept;
-import weekwright.engine.rules.FixtureRules.AfterFixture;
-import weekwright.engine.rules.FixtureRules.AfterFixtureMargin;
-import weekwright.engine.rules.FixtureRules.BeforeFixture;
-import weekwright.engine.rules.FixtureRules.BeforeFixtureMargin;
-import weekwright.engine.rules.FixtureRules.DayBeforeLight;
-import weekwright.engine.rules.FixtureRules.FreeDayPlace;
-import weekwright.engine.rules.FixtureRules.LoadFallsToFixture;
-import weekwright.engine.rules.FixtureRules.PrimerEnd;
+import weekwright.engine.rules.AimRules.EvenSpread;
+import weekwright.engine.rules.BeforeFixtureRules.BeforeFixture;
+import weekwright.engine.rules.BeforeFixtureRules.BeforeFixtureMargin;
+import weekwright.engine.rules.BeforeFixtureRules.DayBeforeLight;
+import weekwright.engine.rules.BeforeFixtureRules.PrimerEnd;
+import weekwright.engine.rules.BeforeFixtureRules.PrimerWindow;
+import weekwright.engine.rules.BeforeFixtureRules.TravelDayLight;
 import weekwright.engine.rules.LearningRules.FreshestFirst;
+import weekwright.engine.rules.LearningRules.LearnerFrequency;
 import weekwright.engine.rules.LearningRules.MaximumRepeated;
 import weekwright.engine.rules.LearningRules.VariantChurn;
+import weekwright.engine.rules.LoadRules.PathwayNeglected;
+import weekwright.engine.rules.LoadRules.ReturnDose;
 import weekwright.engine.rules.LoadRules.SpeedExposure;
 import weekwright.engine.rules.PlaceAndTimeRules.FacilityFits;
 import weekwright.engine.rules.PlaceAndTimeRules.FacilityOpen;
@@ -31,16 +37,24 @@ import weekwright.engine.rules.PreferenceRules.Pins;
 import weekwright.engine.rules.PreferenceRules.PreferredFacility;
 import weekwright.engine.rules.PreferenceRules.PreferredTime;
 import weekwright.engine.rules.PreferenceRules.SameLead;
+import weekwright.engine.rules.PreferenceRules.ShortWait;
 import weekwright.engine.rules.RecoveryRules.FreeDay;
 import weekwright.engine.rules.RecoveryRules.HighBlockFloor;
 import weekwright.engine.rules.RecoveryRules.HighBlockGap;
 import weekwright.engine.rules.RecoveryRules.HighDaysRunning;
 import weekwright.engine.rules.RecoveryRules.PathwayGap;
 import weekwright.engine.rules.RecoveryRules.PathwayGapFloor;
+import weekwright.engine.rules.RestRules.NightRestMargin;
+import weekwright.engine.rules.RestRules.StrengthEnduranceApart;
+import weekwright.engine.rules.RunUpRules.LoadFallsToFixture;
+import weekwright.engine.rules.RunUpRules.Taper;
+import weekwright.engine.rules.SizeRules.SprintMetres;
+import weekwright.engine.rules.SizeRules.VisitSize;
 import weekwright.engine.rules.WeekShapeRules.HighDaysLeast;
 import weekwright.engine.rules.WeekShapeRules.HighDaysMost;
 import weekwright.engine.rules.WeekShapeRules.HighDaysTarget;
 import weekwright.engine.rules.WeekShapeRules.NoMiddleDay;
+import weekwright.engine.rules.WeekShapeRules.SixDaysRunning;
 import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.rulebook.RuleSettings;
 import weekwright.model.scenario.Priority;
@@ -52,10 +66,13 @@ public final class GroupRules {
     final List<RuleOn<GroupView>> day;
     final List<RuleOn<GroupView>> night;
     final List<RuleOn<GroupView>> run;
+    final List<RuleOn<GroupView>> stretch;
     final List<RuleOn<GroupView>> week;
     final List<RuleOn<GroupView>> fixture;
-    final List<RuleOn<GroupView>> line;
+    final List<RuleOn<GroupView>> taper;
+    final List<RuleOn<GroupView>> link;
     final List<RuleOn<AimView>> aim;
+    final List<RuleOn<AimView>> topUp;
     final List<RuleOn<BookingView>> booking;
     final List<RuleOn<PlacementView>> lead;
     final List<RuleOn<LiftView>> lift;
@@ -68,6 +85,9 @@ public final class GroupRules {
                 new InsideWindow(s),
                 new FacilityOpen(s),
                 new FacilityFits(s),
+                new PrimerWindow(s),
+                new TravelDayLight(s),
+                new SprintMetres(s),
                 new DoseKept(s),
                 new PreferredTime(s),
                 new PreferredFacility(s),
@@ -82,19 +102,28 @@ public final class GroupRules {
                 new BeforeFixtureMargin(s),
                 new AfterFixtureMargin(s),
                 new DayBeforeLight(s),
+                new StrengthEnduranceApart(s),
                 new FreshestFirst(s)));
-        day = on(List.of(new VisitsPerDay(s), new NoMiddleDay(s)));
-        night = on(List.of(new NightRest(s)));
+        day = on(List.of(new VisitsPerDay(s), new NoMiddleDay(s), new VisitSize(s), new ShortWait(s)));
+        night = on(List.of(new NightRest(s), new NightRestMargin(s)));
         run = on(List.of(
                 new HighBlockFloor(s),
                 new HighDaysRunning("four-high-days", s),
                 new HighBlockGap(s),
                 new HighDaysRunning("three-high-days", s)));
+        stretch = on(List.of(new SixDaysRunning(s)));
         week = on(List.of(new FreeDay(s), new HighDaysMost(s), new HighDaysLeast(s), new HighDaysTarget(s)));
         fixture = on(List.of(new LoadFallsToFixture(s), new FreeDayPlace(s)));
-        line = on(List.of(new SpeedExposure(s)));
+        taper = on(List.of(new Taper(s)));
+        link = on(List.of(new SpeedExposure(s), new ReturnDose(s), new PathwayNeglected(s)));
         aim = on(List.of(
-                new AimMost(s), new AimLeast(s, Priority.KEY), new AimLeast(s, Priority.MAIN), new AimTarget(s)));
+                new AimMost(s),
+                new AimLeast(s, Priority.KEY),
+                new AimLeast(s, Priority.MAIN),
+                new AimTarget(s),
+                new EvenSpread(s),
+                new LearnerFrequency(s)));
+        topUp = on(List.of(new TopUp(s)));
         booking = on(List.of(new FacilityRoom(s)));
         lead = on(List.of(new LeadFree(s)));
         lift = on(List.of(new MaximumRepeated(s), new VariantChurn(s)));
@@ -105,7 +134,9 @@ public final class GroupRules {
     /** Ids of all rules in force, in the order of the list. */
     public List<String> ids() {
         List<JudgedRule> all = new ArrayList<>();
-        List.of(placement, pair, day, night, run, week, fixture, line, aim, booking, lead, lift, leads, pins)
+        List.of(
+                        placement, pair, day, night, run, stretch, week, fixture, taper, link, aim, topUp, booking,
+                        lead, lift, leads, pins)
                 .forEach(all::addAll);
         return all.stream().map(JudgedRule::id).distinct().toList();
     }

@@ -5,6 +5,7 @@ import weekwright.engine.problem.Calendar;
 import weekwright.engine.problem.GroupInfo;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Stimulus;
+import weekwright.model.scenario.Pathway;
 
 /** The days of a group's own cohorts: those whose main group it is. */
 public final class GroupView extends View {
@@ -12,6 +13,7 @@ public final class GroupView extends View {
     private GroupInfo group;
     private int day;
     private int week;
+    private Pathway pathway = Pathway.MAX_VELOCITY_SPRINT;
     private @Nullable Stimulus fixture;
 
     GroupView(Problem problem, DayBook days) {
@@ -32,6 +34,11 @@ public final class GroupView extends View {
 
     GroupView inWeek(int number) {
         week = number;
+        return this;
+    }
+
+    GroupView on(Pathway quality) {
+        pathway = quality;
         return this;
     }
 
@@ -61,6 +68,11 @@ public final class GroupView extends View {
         return java.util.Objects.requireNonNull(fixture);
     }
 
+    /** The pathway whose line is looked at. */
+    public Pathway pathway() {
+        return pathway;
+    }
+
     /** Cohorts whose main group this is. */
     int[] cohorts() {
         return problem.cohortsOfMainGroup[group.index];
@@ -74,6 +86,25 @@ public final class GroupView extends View {
     /** A cohort's day without anything placed. */
     DayState fixedDay(int cohort, int number) {
         return days.fixedDay(cohort, number);
+    }
+
+    /** A cohort's load from one day up to another, in tenths. */
+    long load(int cohort, int from, int to) {
+        long load = 0;
+        for (int number = from; number < to; number++) {
+            load += day(cohort, number).load;
+        }
+        return load;
+    }
+
+    /** Whether anything placed lies from one day up to another. */
+    boolean placedBetween(int cohort, int from, int to) {
+        for (int number = from; number < to; number++) {
+            if (day(cohort, number).placed) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether a cohort has a fixture on a day, on the bench too. */

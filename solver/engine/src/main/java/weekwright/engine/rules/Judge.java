@@ -107,9 +107,16 @@ public final class Judge {
     }
 
     private void touchAim(Session session, @Nullable Stimulus from, @Nullable Stimulus to) {
-        boolean counted = from == null || to == null || from.dose != to.dose;
-        if (session.aim != null && counted) {
-            scopes.aim(session.aim.index, 7 * session.week, marks);
+        boolean elsewhere = from == null || to == null || from.dose != to.dose || from.start != to.start;
+        if (session.aim == null || !elsewhere) {
+            return;
+        }
+        scopes.aim(session.aim.index, 7 * session.week, marks);
+        if (from != null) {
+            scopes.topUps(session.aim.index, from.day, marks);
+        }
+        if (to != null) {
+            scopes.topUps(session.aim.index, to.day, marks);
         }
     }
 
@@ -198,7 +205,7 @@ public final class Judge {
             DayState now = timelines.workedOut(cohort, day, new DayState());
             journal.changed(cohort, day, before);
             timelines.setDay(cohort, day, now);
-            scopes.dayChanged(problem.cohorts.get(cohort).mainGroup(), day, before, now, marks);
+            scopes.dayChanged(cohort, day, before, now, timelines, marks);
         }
         dirtyCount = 0;
         for (int i = 0; i < marks.count(); i++) {
@@ -302,6 +309,7 @@ public final class Judge {
     public void explainSession(Session session, Sink facts) {
         Stimulus at = timelines.at(session.index);
         evaluator.placement(session, at, facts);
+        evaluator.pins(session, at, facts);
         if (at != null) {
             evaluator.pairsWithFixed(at, facts);
             evaluator.pairsWithPlaced(at, facts);

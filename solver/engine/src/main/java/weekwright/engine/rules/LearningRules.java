@@ -1,9 +1,11 @@
 package weekwright.engine.rules;
 
 import java.util.List;
+import weekwright.engine.problem.AimInfo;
 import weekwright.engine.problem.FamilyInfo;
 import weekwright.engine.problem.Stimulus;
 import weekwright.model.rulebook.RuleSettings;
+import weekwright.model.scenario.PerWeek;
 
 /** What comes first while people are fresh, and how lifts rotate. */
 final class LearningRules {
@@ -44,6 +46,55 @@ final class LearningRules {
 
         private static boolean ofToday(Stimulus first, Stimulus second) {
             return first.kind != Stimulus.Kind.HISTORY && second.kind != Stimulus.Kind.HISTORY;
+        }
+    }
+
+    /** A skill being learnt comes a few times a week, once a day and before anything tiring. */
+    static final class LearnerFrequency extends RuleOn<AimView> {
+        /** Something tiring comes before it. */
+        static final int TIRED = 1;
+        /** It comes twice on one day. */
+        static final int TWICE = 2;
+
+        private final int notFresh = points("freshPoints");
+        private final int least = (int) number("least");
+        private final int most = (int) number("most");
+
+        LearnerFrequency(RuleSettings settings) {
+            super("learner-frequency", settings);
+        }
+
+        @Override
+        void judge(AimView view, Sink sink) {
+            if (!view.aim().aim.learning()) {
+                return;
+            }
+            int days = view.problem.calendar.daysIn(view.week());
+            PerWeek wanted = AimInfo.shortened(new PerWeek(least, least, most), days);
+            int count = view.counted();
+            int limit = Math.min(wanted.most(), Math.max(wanted.least(), count));
+            if (count != limit) {
+                Breach breach = view.breach().days(7 * view.week(), 7 * view.week() + days - 1);
+                breach.addAmount(view.group().heads, pointsPerBreach() * Math.abs(count - limit), count, limit);
+                report(sink, view, breach);
+            }
+            for (int i = 0; i < view.placed(); i++) {
+                lesson(view, sink, i);
+            }
+        }
+
+        private void lesson(AimView view, Sink sink, int i) {
+            Stimulus at = view.placement(i);
+            boolean again = false;
+            for (int before = 0; before < i; before++) {
+                Stimulus earlier = view.placement(before);
+                again |= earlier.day == at.day && earlier.start < at.start;
+            }
+            if (again || view.tired(at)) {
+                Breach breach = view.breach().days(at.day, at.day).about(at).detail(again ? TWICE : TIRED);
+                breach.addAmount(view.group().heads, notFresh, again ? 2 : 1, again ? 1 : 0);
+                report(sink, view, breach);
+            }
         }
     }
 

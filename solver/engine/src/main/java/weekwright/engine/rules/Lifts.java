@@ -123,9 +123,21 @@ public final class Lifts {
         return session.heldVariant;
     }
 
-    /** One line as it is filled. */
+    /**
+     * One line as it is filled. The least cost is looked for from nothing upwards: what costs more than the least thought
+     * possible is not followed until it must be.
+     */
     private final class Filling {
-        private record Choice(long cost, int variant) {}
+        /**
+         * What the rest of a line costs.
+         *
+         * @param cost the least cost, or where no variant is given something that it is not below
+         */
+        private record Choice(long cost, int variant) {
+            boolean found() {
+                return variant >= 0;
+            }
+        }
 
         private final LiftLine line;
         private final Stimulus[] placed;
@@ -155,44 +167,57 @@ public final class Lifts {
                 if (placed[i].dose == Dose.MICRO) {
                     filled[i] = held(placed[i]) >= 0 ? held(placed[i]) : Math.max(0, count.variant());
                 } else {
-                    filled[i] = best(i, count).variant();
+                    filled[i] = least(i, count);
                     count.step(placed[i], filled[i]);
                 }
             }
             return filled;
         }
 
-        private Choice best(int i, LiftCount count) {
+        private int least(int i, LiftCount count) {
+            Choice choice = within(0, i, count);
+            while (!choice.found()) {
+                choice = within(choice.cost(), i, count);
+            }
+            return choice.variant();
+        }
+
+        /** The first of what costs least from a session on, if that is not above a limit. */
+        private Choice within(long limit, int i, LiftCount count) {
             LiftCount.Key key = count.key(i);
             Choice choice = known.get(key);
-            if (choice == null) {
-                choice = tried(i, count);
+            if (choice == null || (!choice.found() && choice.cost() <= limit)) {
+                choice = tried(limit, i, count);
                 known.put(key, choice);
             }
             return choice;
         }
 
-        private Choice tried(int i, LiftCount count) {
+        private Choice tried(long limit, int i, LiftCount count) {
             int held = held(placed[i]);
-            Choice best = new Choice(Long.MAX_VALUE, 0);
+            Choice best = new Choice(Long.MAX_VALUE, -1);
+            long notBelow = Long.MAX_VALUE;
             for (int v = 0; v < line.variants() && best.cost() > 0; v++) {
                 if (held >= 0 ? v == held : !likeEarlier(count, v)) {
                     LiftCount then = count.copy().step(placed[i], v);
-                    long cost = prices[line.index].of(then);
-                    cost += cost < best.cost() ? after(i + 1, then) : 0;
-                    best = cost < best.cost() ? new Choice(cost, v) : best;
+                    long step = prices[line.index].of(then);
+                    long most = Math.min(limit, best.cost() - 1);
+                    long cost = step > most ? step : step + after(most - step, i + 1, then);
+                    best = cost <= most ? new Choice(cost, v) : best;
+                    notBelow = Math.min(notBelow, cost);
                 }
             }
-            return best;
+            return best.found() ? best : new Choice(notBelow, -1);
         }
 
-        private long after(int i, LiftCount count) {
+        /** The least cost from a session on where that is not above a limit, else something above the limit. */
+        private long after(long limit, int i, LiftCount count) {
             if (i == placed.length) {
                 return prices[line.index].of(count.end(lastDay));
             }
             return placed[i].dose == Dose.MICRO
-                    ? after(i + 1, count)
-                    : best(i, count).cost();
+                    ? after(limit, i + 1, count)
+                    : within(limit, i, count).cost();
         }
 
         /** Of variants that stand alike, and that nobody holds, the first stands for all. */

@@ -110,6 +110,27 @@ final class PreferenceRules {
         }
     }
 
+    /** Nobody waits long between two visits of a day. */
+    static final class ShortWait extends RuleOn<GroupView> {
+        private final int perMinute = points("pointsAnHour") / 60;
+
+        ShortWait(RuleSettings settings) {
+            super("short-wait", settings);
+        }
+
+        @Override
+        void judge(GroupView view, Sink sink) {
+            Breach breach = view.breach().days(view.day(), view.day());
+            for (int cohort : view.cohorts()) {
+                int wait = view.day(cohort, view.day()).waitMinutes;
+                if (wait > 0) {
+                    breach.add(cohort, view.heads(cohort), perMinute * wait, wait, 0);
+                }
+            }
+            report(sink, view, breach);
+        }
+    }
+
     /** The sessions of an aim in a week have the same lead. */
     static final class SameLead extends RuleOn<LeadsView> {
         SameLead(RuleSettings settings) {

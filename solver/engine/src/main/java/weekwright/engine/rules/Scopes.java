@@ -7,21 +7,27 @@ import weekwright.engine.problem.GroupInfo;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Stimulus;
 import weekwright.model.scenario.Pathway;
+import weekwright.model.scenario.Share;
 
 /**
  * The scopes whose costs are kept: a small part of the plan each, by number, so that every breach belongs to exactly one.
  * Placements, and pairs of things, are scopes too, but are worked out where a session moves.
  */
 final class Scopes {
+    private static final int NOT_JUDGED = -1;
+
     /** What kind of part a scope is. */
     enum Kind {
         DAY,
         NIGHT,
         RUN,
+        STRETCH,
         WEEK,
         AIM,
-        LINE,
+        TOP_UP,
+        LINK,
         FIXTURE,
+        TAPER,
         BOOKINGS,
         STAFF,
         LIFT,
@@ -31,10 +37,21 @@ final class Scopes {
     /** A fixture, as one group's own cohorts see it. */
     record FixtureScope(Stimulus fixture, int group) {}
 
+    /** An aim for those who did not play, and a fixture after which it is wanted up to a day. */
+    record TopUpScope(AimInfo aim, Stimulus fixture, int lastDay) {}
+
+    /** A group's line of exposures to a pathway. */
+    record LineScope(int group, Pathway pathway) {}
+
     /** A scope by number: what it is about. */
     record Scope(Kind kind, int owner, int at) {}
 
     final List<FixtureScope> fixtures = new ArrayList<>();
+    /** Fixtures before which a taper is wanted. */
+    final List<FixtureScope> tapers = new ArrayList<>();
+
+    final List<TopUpScope> topUps = new ArrayList<>();
+    final List<LineScope> lines = new ArrayList<>();
     /** Days before the plan on which a run of days may begin. */
     final int runEdge;
 
@@ -45,7 +62,10 @@ final class Scopes {
     private final int[] bases = new int[Kind.values().length + 1];
     private final List<Scope> scopes = new ArrayList<>();
     private final int[][][] fixturesNear;
-    private final boolean[] lineJudged;
+    private final int[][][] tapersNear;
+    private final int[][][] topUpsNear;
+    private final int[][] lineOf;
+    private final int[] stretches;
     private final boolean[] limited;
 
     Scopes(Problem problem) {
@@ -61,21 +81,34 @@ final class Scopes {
                 }
             }
         }
+        fixtures.stream().filter(of -> taperDays(of) > 0).forEach(tapers::add);
+        problem.aims.forEach(this::addTopUps);
         int groups = problem.groups.size();
+        lineOf = new int[groups][Pathway.values().length];
+        for (int group = 0; group < groups; group++) {
+            addLines(group);
+        }
+        stretches = problem.groups.stream()
+                .mapToInt(group -> (int) group.settings.number("six-days-running", "days"))
+                .toArray();
         add(Kind.DAY, groups, days);
         add(Kind.NIGHT, groups, days + 1);
         add(Kind.RUN, groups, runDays);
+        add(Kind.STRETCH, groups, days);
         add(Kind.WEEK, groups, weeks);
         add(Kind.AIM, problem.aims.size(), weeks);
-        add(Kind.LINE, groups, 1);
+        add(Kind.TOP_UP, topUps.size(), 1);
+        add(Kind.LINK, lines.size(), days);
         add(Kind.FIXTURE, fixtures.size(), 1);
+        add(Kind.TAPER, tapers.size(), 1);
         add(Kind.BOOKINGS, problem.facilities.size(), days);
         add(Kind.STAFF, 1, days);
         add(Kind.LIFT, problem.liftLines.size(), 1);
         add(Kind.LEADS, problem.aims.size(), weeks);
         bases[bases.length - 1] = scopes.size();
-        fixturesNear = near();
-        lineJudged = lineJudged();
+        fixturesNear = near(groups, this::fixturesNear);
+        tapersNear = near(groups, this::tapersNear);
+        topUpsNear = near(problem.aims.size(), this::topUpsNear);
         limited = new boolean[problem.facilities.size()];
         problem.facilities.forEach(facility -> limited[facility.index] = facility.limited());
     }
@@ -108,17 +141,75 @@ final class Scopes {
         }
     }
 
-    private int[][][] near() {
-        int[][][] near = new int[problem.groups.size()][days][];
-        for (int group = 0; group < problem.groups.size(); group++) {
+    /** Numbers of the scopes that something of an owner reaches from a day. */
+    private interface Near {
+        int[] of(int owner, int day);
+    }
+
+    private int[][][] near(int owners, Near scopesOf) {
+        int[][][] near = new int[owners][days][];
+        for (int owner = 0; owner < owners; owner++) {
             for (int day = 0; day < days; day++) {
-                near[group][day] = near(group, day);
+                near[owner][day] = scopesOf.of(owner, day);
             }
         }
         return near;
     }
 
-    private int[] near(int group, int day) {
+    private int taperDays(FixtureScope of) {
+        Integer wanted = of.fixture.kind == Stimulus.Kind.FIXTURE
+                ? problem.scenario.fixtures().get(of.fixture.index).taperDays()
+                : null;
+        return wanted == null ? 0 : wanted;
+    }
+
+    private int[] tapersNear(int group, int day) {
+        int weeksBefore = (int) problem.groups.get(group).settings.number("taper", "weeks");
+        return java.util.stream.IntStream.range(0, tapers.size())
+                .filter(i -> tapers.get(i).group() == group)
+                .filter(i -> {
+                    int before = tapers.get(i).fixture().day - day;
+                    return before > 0 && before <= taperDays(tapers.get(i)) + 7 * weeksBefore;
+                })
+                .toArray();
+    }
+
+    private void addTopUps(AimInfo aim) {
+        if (aim.aim.whom() != Share.NOT_PLAYED) {
+            return;
+        }
+        int within = (int) aim.group.settings.number("top-up", "days");
+        for (Stimulus fixture : aim.group.fixtures()) {
+            int last = fixture.day + within;
+            if (last >= 0 && last < days) {
+                topUps.add(new TopUpScope(aim, fixture, last));
+            }
+        }
+    }
+
+    private int[] topUpsNear(int aim, int day) {
+        return java.util.stream.IntStream.range(0, topUps.size())
+                .filter(i -> topUps.get(i).aim().index == aim)
+                .filter(i -> day >= topUps.get(i).fixture().day
+                        && day <= topUps.get(i).lastDay())
+                .toArray();
+    }
+
+    /** Lines of a group: to maximal speed where any aim trains it, to others where an aim for all does. */
+    private void addLines(int group) {
+        for (Pathway pathway : Pathway.values()) {
+            boolean speed = pathway == Pathway.MAX_VELOCITY_SPRINT;
+            boolean judged = problem.aims.stream()
+                    .filter(aim -> aim.group.index == group && (speed || aim.aim.whom() == Share.ALL))
+                    .anyMatch(aim -> aim.family.family.high(pathway));
+            lineOf[group][pathway.ordinal()] = judged ? lines.size() : NOT_JUDGED;
+            if (judged) {
+                lines.add(new LineScope(group, pathway));
+            }
+        }
+    }
+
+    private int[] fixturesNear(int group, int day) {
         return java.util.stream.IntStream.range(0, fixtures.size())
                 .filter(i -> fixtures.get(i).group() == group)
                 .filter(i -> {
@@ -126,12 +217,6 @@ final class Scopes {
                     return distance >= -3 && distance <= 2;
                 })
                 .toArray();
-    }
-
-    private boolean[] lineJudged() {
-        boolean[] judged = new boolean[problem.groups.size()];
-        problem.aims.forEach(aim -> judged[aim.group.index] |= aim.family.family.high(Pathway.MAX_VELOCITY_SPRINT));
-        return judged;
     }
 
     int count() {
@@ -142,14 +227,10 @@ final class Scopes {
         return scopes.get(number);
     }
 
-    /** Whether a group's exposures to maximal velocity are judged: whether it has an aim that trains it. */
-    boolean lineJudged(int group) {
-        return lineJudged[group];
-    }
-
-    /** Marks the kept scopes that read what has changed of a group's day. */
-    void dayChanged(int group, int day, DayState before, DayState now, Marks marks) {
-        if (before.visits != now.visits || before.dayClass != now.dayClass || before.placed != now.placed) {
+    /** Marks the kept scopes that read what has changed of a cohort's day. */
+    void dayChanged(int cohort, int day, DayState before, DayState now, DayBook book, Marks marks) {
+        int group = problem.cohorts.get(cohort).mainGroup();
+        if (!before.sameVisits(now) || before.dayClass != now.dayClass || before.placed != now.placed) {
             day(group, day, marks);
         }
         if (!before.sameEdges(now)) {
@@ -161,8 +242,18 @@ final class Scopes {
         if (before.dayClass != now.dayClass || before.busy != now.busy) {
             week(group, day, marks);
         }
-        if (before.exposed != now.exposed) {
-            line(group, marks);
+        if (before.busy != now.busy) {
+            stretches(group, day, marks);
+        }
+        if (before.tiringStart != now.tiringStart) {
+            lessons(cohort, day, marks);
+        }
+        if (before.met != now.met || before.sprintThirds != now.sprintThirds) {
+            int bits = (before.met ^ now.met) | (before.sprintThirds == now.sprintThirds ? 0 : DayState.SPRINTING);
+            links(cohort, day, bits, book, marks);
+        }
+        if (before.load != now.load || before.placed != now.placed) {
+            tapers(group, day, marks);
         }
         if (before.load != now.load || before.placed != now.placed || !before.sameBusiness(now)) {
             fixtures(group, day, marks);
@@ -188,9 +279,46 @@ final class Scopes {
         marks.mark(number(Kind.WEEK, group, day / 7, weeks));
     }
 
-    private void line(int group, Marks marks) {
-        if (lineJudged[group]) {
-            marks.mark(number(Kind.LINE, group, 0, 1));
+    private void stretches(int group, int day, Marks marks) {
+        for (int last = day; last <= Math.min(days - 1, day + stretches[group]); last++) {
+            marks.mark(number(Kind.STRETCH, group, last, days));
+        }
+    }
+
+    /** Marks the links that end on a day and the next ones of the cohort, in the lines of some pathways. */
+    private void links(int cohort, int day, int bits, DayBook book, Marks marks) {
+        int group = problem.cohorts.get(cohort).mainGroup();
+        for (int pathway = 0; bits >> pathway != 0; pathway++) {
+            int line = lineOf[group][pathway];
+            if ((bits >> pathway & 1) != 0 && line != NOT_JUDGED) {
+                marks.mark(number(Kind.LINK, line, day, days));
+                if (day < days - 1) {
+                    int next = Links.next(book, cohort, day, lines.get(line).pathway(), days - 1);
+                    marks.mark(number(Kind.LINK, line, next, days));
+                }
+            }
+        }
+    }
+
+    /** Marks the aims for which a cohort learns something new, in the week of a day. */
+    private void lessons(int cohort, int day, Marks marks) {
+        for (AimInfo aim : problem.aims) {
+            if (aim.aim.learning() && problem.cohorts.get(cohort).groups().contains(aim.group.index)) {
+                aim(aim.index, day, marks);
+            }
+        }
+    }
+
+    private void tapers(int group, int day, Marks marks) {
+        for (int taper : tapersNear[group][day]) {
+            marks.mark(number(Kind.TAPER, taper, 0, 1));
+        }
+    }
+
+    /** Marks the fixtures after which a placement of an aim may be the top-up. */
+    void topUps(int aim, int day, Marks marks) {
+        for (int topUp : topUpsNear[aim][day]) {
+            marks.mark(number(Kind.TOP_UP, topUp, 0, 1));
         }
     }
 

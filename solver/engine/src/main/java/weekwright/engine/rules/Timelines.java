@@ -18,7 +18,7 @@ final class Timelines implements DayBook {
     private final @Nullable Stimulus[] at;
     private final DayState[][] days;
     private final DayState[][] fixedDays;
-    private final int[] joinedMinutes;
+    private final Visiting[] visiting;
     private final int[] overnight;
     private final StaffDay[] staffDays;
     private Stimulus[] scratch = new Stimulus[16];
@@ -32,10 +32,9 @@ final class Timelines implements DayBook {
         staffDays = new StaffDay[length];
         Arrays.fill(staffDays, StaffDay.EMPTY);
         at = new @Nullable Stimulus[problem.sessions.size()];
-        joinedMinutes = problem.cohorts.stream()
-                .mapToInt(cohort ->
-                        (int) problem.groups.get(cohort.mainGroup()).settings.number("visits-per-day", "joinedMinutes"))
-                .toArray();
+        visiting = problem.cohorts.stream()
+                .map(cohort -> Visiting.of(problem.groups.get(cohort.mainGroup()).settings))
+                .toArray(Visiting[]::new);
         days = new DayState[problem.cohorts.size()][length];
         fixedDays = new DayState[problem.cohorts.size()][length + 2 * Problem.EDGE];
         for (Cohort cohort : problem.cohorts) {
@@ -108,7 +107,7 @@ final class Timelines implements DayBook {
     /** Works a day out from what lies on it now. */
     DayState workedOut(int cohort, int day, DayState into) {
         int count = gather(cohort, day);
-        into.of(scratch, count, cohort, joinedMinutes[cohort]);
+        into.of(scratch, count, cohort, visiting[cohort]);
         into.busy |= problem.longTravel(cohort, day);
         return into;
     }
@@ -173,16 +172,5 @@ final class Timelines implements DayBook {
     /** Whether a session placed on a day runs into the next. */
     boolean runsOver(int day) {
         return day < overnight.length && overnight[day] > 0;
-    }
-
-    /** How many sessions of an aim are placed in a week. */
-    int placed(Iterable<Session> sessions, boolean microOnly) {
-        int placed = 0;
-        for (Session session : sessions) {
-            Stimulus where = at[session.index];
-            boolean counts = where != null && (!microOnly || where.dose == weekwright.model.scenario.Dose.MICRO);
-            placed += counts ? 1 : 0;
-        }
-        return placed;
     }
 }

@@ -52,6 +52,34 @@ final class WeekShapeRules {
         }
     }
 
+    /** Nobody goes many days running without a free one. */
+    static final class SixDaysRunning extends RuleOn<GroupView> {
+        private final int most = (int) number("days");
+
+        SixDaysRunning(RuleSettings settings) {
+            super("six-days-running", settings);
+        }
+
+        @Override
+        void judge(GroupView view, Sink sink) {
+            int last = view.day();
+            int first = last - most;
+            Breach breach = view.breach().days(first, last);
+            for (int cohort : view.cohorts()) {
+                boolean busy = true;
+                boolean fixed = true;
+                for (int day = last; busy && day >= first; day--) {
+                    busy = view.day(cohort, day).busy;
+                    fixed &= view.fixedDay(cohort, day).busy;
+                }
+                if (busy) {
+                    breach.add(cohort, view.heads(cohort), pointsPerBreach(), most + 1, most, fixed);
+                }
+            }
+            report(sink, view, breach);
+        }
+    }
+
     /** What a group's rules about high days in a week have in common. */
     private abstract static class HighDays extends RuleOn<GroupView> {
         HighDays(String id, RuleSettings settings) {

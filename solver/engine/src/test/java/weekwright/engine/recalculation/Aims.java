@@ -59,13 +59,13 @@ final class Aims extends Judge {
     private AimWeek aimWeek(Group group, Aim aim, int week) {
         List<Thing> placed = the.placements().stream()
                 .filter(thing -> thing.group().equals(group.id()) && aim.equals(thing.aim()))
-                .filter(thing -> the.weeks().numberOf(thing.date()) == week)
+                .filter(thing -> the.weeks().datesOf(week).contains(thing.date()))
                 .toList();
         long commitments = the.things().stream()
                 .filter(thing -> thing.kind() == Thing.Kind.COMMITMENT && thing.family() != null)
                 .filter(thing -> thing.groups().contains(group.id())
                         && thing.trains().id().equals(aim.family()))
-                .filter(thing -> the.weeks().numberOf(thing.date()) == week)
+                .filter(thing -> the.weeks().datesOf(week).contains(thing.date()))
                 .count();
         return new AimWeek(
                 group,

@@ -100,7 +100,9 @@ class AimsAndWishesTest {
                 .aim("technique", Share.ALL, new PerWeek(0, 0, 2), Priority.MAIN, true, null)
                 .place("heavy-lower-knee", "2027-03-02T10:00", "gym")
                 .place("technique", "2027-03-02T11:00", null);
-        assertThat(judged(learning)).isEqualTo(Map.of("freshest-first", new RuleSum(1, 160)));
+        // And it comes once where twice a week is the least: 10.
+        assertThat(judged(learning))
+                .isEqualTo(Map.of("freshest-first", new RuleSum(1, 160), "learner-frequency", new RuleSum(1, 100)));
     }
 
     /** Outside the preferred hours by five minutes 2, in another place 2. */
@@ -114,7 +116,7 @@ class AimsAndWishesTest {
                         Priority.MAIN,
                         false,
                         new Prefer(List.of("turf"), ClockTime.parse("10:00"), ClockTime.parse("11:00")))
-                .place("technique", "2027-03-02T10:30", "turf")
+                .place("technique", "2027-03-01T10:30", "turf")
                 .place("technique", "2027-03-04T10:35", null);
         assertThat(judged(sketch))
                 .isEqualTo(Map.of("preferred-time", new RuleSum(1, 20), "preferred-facility", new RuleSum(1, 20)));

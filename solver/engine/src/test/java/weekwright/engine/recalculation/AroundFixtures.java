@@ -20,7 +20,7 @@ final class AroundFixtures extends Judge {
 
     @Override
     void judge() {
-        for (Person person : the.people()) {
+        forEachCohort(person -> {
             for (Thing fixture : the.fixtures()) {
                 if (fixture.isPlayedBy(person)) {
                     judgePlacements(person, fixture);
@@ -28,7 +28,7 @@ final class AroundFixtures extends Judge {
                     freeDayPlace(person, fixture);
                 }
             }
-        }
+        });
     }
 
     private void judgePlacements(Person person, Thing fixture) {

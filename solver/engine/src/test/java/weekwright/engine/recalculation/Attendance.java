@@ -24,7 +24,7 @@ final class Attendance {
     /** The same things, attended by those who come. */
     List<Thing> things() {
         Map<String, Set<String>> absent = new LinkedHashMap<>();
-        for (List<Person> cohort : Cohorts.of(the)) {
+        for (List<Person> cohort : the.cohorts()) {
             for (Thing placement : satOutBy(cohort)) {
                 cohort.forEach(person -> absent.computeIfAbsent(placement.key(), key -> new LinkedHashSet<>())
                         .add(person.name()));

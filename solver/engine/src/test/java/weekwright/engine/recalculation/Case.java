@@ -16,6 +16,7 @@ import weekwright.model.scenario.Scenario;
 /**
  * All that the rules look at.
  *
+ * @param cohorts people of whom all the same is known
  * @param things everything that takes time, in order
  * @param settings the rules as they hold for each group
  */
@@ -24,6 +25,7 @@ record Case(
         Catalogue catalogue,
         Roster roster,
         Weeks weeks,
+        List<List<Person>> cohorts,
         List<Thing> things,
         Map<String, RuleSettings> settings) {
     static Case of(Scenario scenario, Catalogue catalogue, Rulebook rulebook, Plan plan) {
@@ -33,20 +35,28 @@ record Case(
         for (Group group : scenario.groups()) {
             settings.put(group.id(), Packs.settings(rulebook, scenario, group));
         }
-        List<Thing> asMeant = Things.of(scenario, inForce, roster, plan);
-        Case everybody = new Case(scenario, inForce, roster, Weeks.of(scenario), asMeant, settings);
-        // Until the engine judges who comes, everybody does.
+        // Until the engine judges who comes, everybody does, and nothing is lent.
         boolean judged = rulebook.rule("attendance").judged();
+        List<Thing> asMeant = Things.of(scenario, inForce, roster, plan, judged);
+        Case everybody = new Case(
+                scenario,
+                inForce,
+                roster,
+                Weeks.of(scenario),
+                Cohorts.of(scenario, roster, asMeant),
+                asMeant,
+                settings);
         return judged ? everybody.with(new Attendance(everybody).things()) : everybody;
     }
 
     private Case with(List<Thing> others) {
-        return new Case(scenario, catalogue, roster, weeks, others, settings);
+        return new Case(scenario, catalogue, roster, weeks, cohorts, others, settings);
     }
 
     /** The same for one person and some things only. */
     Case only(Person person, List<Thing> some) {
-        return new Case(scenario, catalogue, new Roster(scenario, List.of(person)), weeks, some, settings);
+        List<Person> alone = List.of(person);
+        return new Case(scenario, catalogue, new Roster(scenario, alone), weeks, List.of(alone), some, settings);
     }
 
     List<Person> people() {

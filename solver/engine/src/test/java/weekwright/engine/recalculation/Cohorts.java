@@ -8,32 +8,32 @@ import org.jspecify.annotations.Nullable;
 import weekwright.model.scenario.Athlete;
 import weekwright.model.scenario.LogEntry;
 import weekwright.model.scenario.PersonEntry;
+import weekwright.model.scenario.Scenario;
 
 /** People of whom all the same is known are judged alike; how many they are decides whether a session waits for them. */
 final class Cohorts {
     private Cohorts() {}
 
-    static List<List<Person>> of(Case the) {
+    static List<List<Person>> of(Scenario scenario, Roster roster, List<Thing> things) {
         Map<List<Object>, List<Person>> alike = new LinkedHashMap<>();
-        for (Person person : the.people()) {
-            alike.computeIfAbsent(whatIsKnown(the, person), key -> new ArrayList<>())
+        for (Person person : roster.people()) {
+            alike.computeIfAbsent(whatIsKnown(scenario, things, person), key -> new ArrayList<>())
                     .add(person);
         }
         return List.copyOf(alike.values());
     }
 
-    private static List<Object> whatIsKnown(Case the, Person person) {
+    private static List<Object> whatIsKnown(Scenario scenario, List<Thing> things, Person person) {
         List<Object> known = new ArrayList<>();
         known.add(person.groups());
         Athlete athlete = person.athlete();
         known.add(athlete == null ? List.of() : athlete.restrictions());
         known.add(athlete == null ? List.of() : athlete.windows());
         known.add(athlete == null ? List.of() : athlete.away());
-        the.fixtures().forEach(fixture -> known.add(fixture.minutesPlayed(person)));
-        the.scenario()
-                .commitments()
+        things.stream().filter(Thing::isFixture).forEach(fixture -> known.add(fixture.minutesPlayed(person)));
+        scenario.commitments()
                 .forEach(commitment -> known.add(commitment.athletes().contains(person.name())));
-        the.scenario().history().forEach(entry -> {
+        scenario.history().forEach(entry -> {
             known.add(entry.except().contains(person.name()));
             known.add(String.valueOf(report(entry, person)));
         });

@@ -17,7 +17,7 @@ final class Constancy extends Judge {
 
     @Override
     void judge() {
-        for (Person person : the.people()) {
+        forEachCohort(person -> {
             if (aimsAtTopSpeed(person)) {
                 Exposures topSpeed = new Exposures(the, person, Pathway.MAX_VELOCITY_SPRINT);
                 topSpeed.links().forEach(link -> speedExposure(person, topSpeed, link));
@@ -27,7 +27,7 @@ final class Constancy extends Judge {
                 Exposures exposures = new Exposures(the, person, pathway);
                 exposures.links().forEach(link -> pathwayNeglected(person, pathway, exposures, link));
             }
-        }
+        });
     }
 
     private boolean aimsAtTopSpeed(Person person) {
@@ -37,6 +37,7 @@ final class Constancy extends Judge {
 
     private List<Pathway> pathwaysAimedAt(Person person) {
         return Stream.of(Pathway.values())
+                .filter(pathway -> pathway != Pathway.MAX_VELOCITY_SPRINT)
                 .filter(pathway -> the.mainGroup(person).aims().stream()
                         .filter(aim -> aim.whom() == Share.ALL)
                         .map(Aim::family)
@@ -72,33 +73,24 @@ final class Constancy extends Judge {
         }
     }
 
-    /** After more than two weeks without top speed it comes back at half the volume or less. */
+    /** After more than two weeks without top speed it comes back at half the volume or less, by the day. */
     private void returnDose(Person person, Exposures exposures) {
-        List<LocalDate> dates = exposures.dates();
-        boolean known =
-                dates.stream().anyMatch(date -> date.isBefore(the.weeks().firstDay()));
-        if (!known) {
-            return;
-        }
         String group = person.mainGroup();
-        List<Thing> line = the.sessions(person).stream()
-                .filter(thing -> thing.highOn(Pathway.MAX_VELOCITY_SPRINT))
-                .toList();
-        for (Thing placement : line.stream().filter(Thing::placed).toList()) {
-            boolean anotherOnTheDay = line.stream()
-                    .takeWhile(thing -> !thing.equals(placement))
-                    .anyMatch(thing -> thing.date().equals(placement.date()));
-            LocalDate before = dates.stream()
-                    .filter(date -> date.isBefore(placement.date()))
+        List<LocalDate> dates = exposures.dates();
+        for (LocalDate date : dates) {
+            Fraction largest = the.sessions(person).stream()
+                    .filter(thing -> thing.placed() && thing.date().equals(date))
+                    .filter(thing -> thing.highOn(Pathway.MAX_VELOCITY_SPRINT))
+                    .map(thing -> volume(thing.dose()))
+                    .reduce(Fraction.ZERO, Fraction::max);
+            boolean longAway = dates.stream()
+                    .filter(before -> before.isBefore(date))
                     .max(LocalDate::compareTo)
-                    .orElseThrow();
-            long away = ChronoUnit.DAYS.between(before, placement.date());
-            if (!anotherOnTheDay
-                    && Fraction.of(away).above(number("return-dose", "days", group))
-                    && volume(placement.dose()).above(number("return-dose", "share", group))
-                    && !exposures.isBarred(before, placement.date())) {
-                Fraction points = number("return-dose", "points", group);
-                want("return-dose", names(group, placement.key()), group, points, share(group));
+                    .filter(before -> Fraction.of(ChronoUnit.DAYS.between(before, date))
+                            .above(number("return-dose", "days", group)))
+                    .isPresent();
+            if (longAway && largest.above(number("return-dose", "share", group))) {
+                want("return-dose", names(group, date), group, number("return-dose", "points", group), share(group));
             }
         }
     }

@@ -17,7 +17,7 @@ final class DailyRhythm extends Judge {
 
     /** Nobody comes more than twice a day; what lies close together is one visit. */
     private void visitsPerDay() {
-        for (Person person : the.people()) {
+        forEachCohort(person -> {
             String group = person.mainGroup();
             long most = number("visits-per-day", "visits", group).roundedDown();
             for (LocalDate date : dates(person)) {
@@ -27,12 +27,12 @@ final class DailyRhythm extends Judge {
                     must("visits-per-day", names(group, date), group, share(group));
                 }
             }
-        }
+        });
     }
 
     /** Eight hours from the last end of a day, the way home included, to the first start of the next. */
     void nightRest() {
-        for (Person person : the.people()) {
+        forEachCohort(person -> {
             String group = person.mainGroup();
             for (LocalDate date : dates(person)) {
                 List<Thing> evening = last(takingTime(person, date));
@@ -48,7 +48,7 @@ final class DailyRhythm extends Judge {
                 }
                 nightRestMargin(group, date, rest);
             }
-        }
+        });
     }
 
     /** And better ten. */

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import weekwright.model.catalogue.Role;
 import weekwright.model.scenario.LogEntry;
 import weekwright.model.scenario.Pathway;
 import weekwright.model.scenario.PersonEntry;
@@ -68,6 +69,7 @@ final class Exposures {
     private boolean isMeasuredTopSpeed(LogEntry entry) {
         return entry.done()
                 && person.groups().contains(entry.group())
+                && the.catalogue().family(entry.family()).role() == Role.FIXTURE
                 && the.catalogue().family(entry.family()).high(Pathway.MAX_VELOCITY_SPRINT)
                 && entry.people().stream()
                         .filter(report -> report.athlete().equals(person.name()))

@@ -18,14 +18,14 @@ final class FixtureWishes extends Judge {
 
     @Override
     void judge() {
-        for (Person person : the.people()) {
+        forEachCohort(person -> {
             for (Thing placement : the.placements()) {
                 if (placement.holds(person)) {
                     primerWindow(person, placement);
                     travelDayLight(person, placement);
                 }
             }
-        }
+        });
         for (Group group : the.scenario().groups()) {
             for (Aim aim : group.aims()) {
                 if (aim.whom() == Share.NOT_PLAYED) {

@@ -1,12 +1,14 @@
 package weekwright.engine.recalculation;
 
 import java.util.List;
+import java.util.function.Consumer;
 import weekwright.model.rulebook.RuleLevel;
 
 /** What the judges of every theme need: numbers of rules, shares of heads, names of subjects. */
 abstract class Judge {
     final Case the;
     private final Ledger ledger;
+    private int heads = 1;
 
     Judge(Case the, Ledger ledger) {
         this.the = the;
@@ -61,9 +63,18 @@ abstract class Judge {
         return pointsForHours(rule, group, counted.minus(gap));
     }
 
-    /** What one person weighs in a group. */
+    /** People of whom all the same is known are judged once, and weigh as many as they are. */
+    final void forEachCohort(Consumer<Person> judged) {
+        for (List<Person> cohort : the.cohorts()) {
+            heads = cohort.size();
+            judged.accept(cohort.get(0));
+        }
+        heads = 1;
+    }
+
+    /** What those who are judged weigh in a group: one person, or one cohort. */
     final Fraction share(String group) {
-        return Fraction.of(1, the.roster().heads(group));
+        return Fraction.of(heads, the.roster().heads(group));
     }
 
     /** What those who take part weigh in the group of a placement. */

@@ -38,7 +38,7 @@ final class Learning extends Judge {
                 number(RULE, "least", group.id()).times(Fraction.of(days, 7)).roundedDown();
         long most = number(RULE, "most", group.id()).times(Fraction.of(days, 7)).roundedUp();
         long placed = placementsOf(group, aim).stream()
-                .filter(thing -> the.weeks().numberOf(thing.date()) == week)
+                .filter(thing -> the.weeks().datesOf(week).contains(thing.date()))
                 .count();
         long there = placed + (Aims.commitmentsCountFor(group, aim) ? commitments(group, aim, week) : 0);
         // Too many practices are the coach's own doing, unless we add to them.
@@ -52,14 +52,15 @@ final class Learning extends Judge {
                 .filter(thing -> thing.kind() == Thing.Kind.COMMITMENT && thing.family() != null)
                 .filter(thing -> thing.groups().contains(group.id())
                         && thing.trains().id().equals(aim.family()))
-                .filter(thing -> the.weeks().numberOf(thing.date()) == week)
+                .filter(thing -> the.weeks().datesOf(week).contains(thing.date()))
                 .count();
     }
 
     private void freshAndAlone(Thing placement) {
         boolean another = placementsOf(the.group(placement.group()), Objects.requireNonNull(placement.aim())).stream()
                 .anyMatch(thing -> comesBefore(thing, placement));
-        boolean tired = the.people().stream()
+        boolean tired = the.cohorts().stream()
+                .map(cohort -> cohort.get(0))
                 .filter(placement::holds)
                 .anyMatch(person -> the.line(person).stream()
                         .filter(thing -> comesBefore(thing, placement))

@@ -17,7 +17,7 @@ final class LoadFacts extends Judge {
 
     @Override
     void judge() {
-        for (Person person : the.people()) {
+        forEachCohort(person -> {
             Group group = the.mainGroup(person);
             for (int week : the.weeks().numbers()) {
                 List<Day> days = daysOf(person, week);
@@ -28,7 +28,7 @@ final class LoadFacts extends Judge {
                     loadRatio(person, group.id(), week);
                 }
             }
-        }
+        });
     }
 
     private List<Day> daysOf(Person person, int week) {

@@ -43,7 +43,7 @@ final class Packs extends Judge {
 
     @Override
     void judge() {
-        for (Person person : the.people()) {
+        forEachCohort(person -> {
             Group group = the.mainGroup(person);
             Hours inSeason = new Hours(number("college-in-season", "competitionHours", group.id()));
             weeks("college-in-season", person, number("college-in-season", "weekHours", group.id()), inSeason);
@@ -51,7 +51,7 @@ final class Packs extends Judge {
             // Out of season a competition counts what it counts in season.
             weeks("college-out-of-season", person, number("college-out-of-season", "weekHours", group.id()), inSeason);
             weeks("youth", person, null, new Hours(null));
-        }
+        });
     }
 
     /**

@@ -34,7 +34,7 @@ final class PlaceAndTime extends Judge {
 
     /** Nobody is in two things at once, journeys and the way between two facilities included. */
     void onePlaceAtATime() {
-        for (Person person : the.people()) {
+        forEachCohort(person -> {
             List<Thing> line =
                     the.line(person).stream().filter(thing -> !thing.past()).toList();
             for (Thing one : line) {
@@ -45,7 +45,7 @@ final class PlaceAndTime extends Judge {
                     }
                 }
             }
-        }
+        });
     }
 
     /** What lies in the lent minutes of a practice is in nobody's way, if the way there and back lies in them too. */

@@ -175,8 +175,9 @@ class PlaceAndTimeTest {
                 .place("mobility", "2027-03-02T08:00", null)
                 .place("mobility", "2027-03-02T08:55", null)
                 .place("technique", "2027-03-02T12:00", null);
-        assertThat(judged(two)).isEmpty();
-        assertThat(judged(three)).isEqualTo(Map.of("visits-per-day", ONE_MUST));
+        // From 09:10 to 12:00 they wait 2 h 50 min: 2.8 points.
+        assertThat(judged(two)).isEqualTo(Map.of("short-wait", new RuleSum(1, 28)));
+        assertThat(judged(three)).containsEntry("visits-per-day", ONE_MUST);
     }
 
     /** Home at 23:15 (final whistle 20:45, two and a half hours of road): next morning from 07:15, not from 07:10. */

@@ -21,7 +21,7 @@ final class Recovery extends Judge {
 
     @Override
     void judge() {
-        for (Person person : the.people()) {
+        forEachCohort(person -> {
             List<Thing> sessions = the.sessions(person);
             for (int i = 0; i < sessions.size(); i++) {
                 for (Thing later : sessions.subList(i + 1, sessions.size())) {
@@ -35,7 +35,7 @@ final class Recovery extends Judge {
                 }
             }
             judgeBlocks(person);
-        }
+        });
     }
 
     /** Recovery may be had again, and practices are the coach's own affair. */

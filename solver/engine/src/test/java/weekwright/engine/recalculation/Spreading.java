@@ -27,7 +27,7 @@ final class Spreading extends Judge {
 
     @Override
     void judge() {
-        the.people().forEach(this::strengthEnduranceApart);
+        forEachCohort(this::strengthEnduranceApart);
         for (Group group : the.scenario().groups()) {
             for (Aim aim : group.aims()) {
                 for (int week : the.weeks().numbers()) {
@@ -77,7 +77,7 @@ final class Spreading extends Judge {
     private void neighbours(Group group, Aim aim, int week) {
         List<Thing> placed = the.placements().stream()
                 .filter(thing -> thing.group().equals(group.id()) && aim.equals(thing.aim()))
-                .filter(thing -> the.weeks().numberOf(thing.date()) == week)
+                .filter(thing -> the.weeks().datesOf(week).contains(thing.date()))
                 .toList();
         for (int i = 0; i + 1 < placed.size(); i++) {
             evenSpread(placed.get(i), placed.get(i + 1), placed.size(), week);

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import weekwright.model.scenario.Group;
 import weekwright.model.scenario.StaffMember;
 
 /** Who leads what. */
@@ -27,9 +28,14 @@ final class Staffing extends Judge {
 
     /** A session that somebody listed may lead has one of them, present and free; given leads come first. */
     private void leadFree() {
+        List<String> groups = the.scenario().groups().stream().map(Group::id).toList();
         List<Thing> sessions = the.placements().stream()
                 .filter(session -> the.scenario().staff().stream().anyMatch(member -> mayLead(member, session)))
                 .sorted(Comparator.comparing((Thing session) -> session.lead() == null)
+                        .thenComparing(Thing::start)
+                        .thenComparing(Thing::end)
+                        .thenComparing(session -> session.trains().id())
+                        .thenComparing(session -> groups.indexOf(session.group()))
                         .thenComparing(Thing.IN_TIME))
                 .toList();
         for (Thing session : sessions) {

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.LongStream;
 import weekwright.model.scenario.Fixture;
-import weekwright.model.scenario.Scenario;
 
 /** Less volume before the fixtures that are trained for. */
 final class Tapering extends Judge {
@@ -19,9 +18,11 @@ final class Tapering extends Judge {
     void judge() {
         for (Fixture fixture : the.scenario().fixtures()) {
             if (fixture.taperDays() != null) {
-                the.people().stream()
-                        .filter(person -> thing(fixture).isPlayedBy(person))
-                        .forEach(person -> taper(person, fixture, fixture.taperDays()));
+                forEachCohort(person -> {
+                    if (thing(fixture).isPlayedBy(person)) {
+                        taper(person, fixture, fixture.taperDays());
+                    }
+                });
             }
         }
     }
@@ -37,9 +38,11 @@ final class Tapering extends Judge {
     private void taper(Person person, Fixture fixture, int days) {
         String group = person.mainGroup();
         long before = 7 * number(RULE, "weeks", group).roundedDown();
-        List<Day> taper = days(person, fixture.start().date().minusDays(days), days);
+        List<Day> taper = days(person, fixture.start().date().minusDays(days), days).stream()
+                .filter(day -> !day.date().isAfter(the.weeks().lastDay()))
+                .toList();
         List<Day> base = days(person, fixture.start().date().minusDays(days + before), before);
-        boolean known = !base.get(0).date().isBefore(the.weeks().firstDay().minusDays(Scenario.EDGE_DAYS));
+        boolean known = !base.get(0).date().isBefore(knownFrom(group));
         boolean inPlan = taper.stream().map(Day::date).anyMatch(the.weeks()::contains);
         boolean ours =
                 taper.stream().anyMatch(Day::hasPlacement) || base.stream().anyMatch(Day::hasPlacement);
@@ -55,6 +58,14 @@ final class Tapering extends Judge {
             Fraction points = outside.times(number(RULE, "pointsAPercent", group));
             want(RULE, names(fixture.id(), group), group, points, share(group));
         }
+    }
+
+    private LocalDate knownFrom(String group) {
+        return the.scenario().history().stream()
+                .filter(entry -> entry.group().equals(group))
+                .map(entry -> entry.start().date())
+                .min(LocalDate::compareTo)
+                .orElse(the.weeks().firstDay());
     }
 
     private List<Day> days(Person person, LocalDate first, long days) {

@@ -36,19 +36,21 @@ final class Things {
     private final Scenario scenario;
     private final Catalogue catalogue;
     private final Roster roster;
+    private final boolean lends;
     private final List<Thing> all = new ArrayList<>();
 
-    private Things(Scenario scenario, Catalogue catalogue, Roster roster) {
+    private Things(Scenario scenario, Catalogue catalogue, Roster roster, boolean lends) {
+        this.lends = lends;
         this.scenario = scenario;
         this.catalogue = catalogue;
         this.roster = roster;
     }
 
     /**
-     * All things in order of time. The placements are read last, for who played decides on whose line some of them lie.
+     * All things in order of time, with what is lent where lending counts. The placements are read last, for who played decides on whose line some of them lie.
      */
-    static List<Thing> of(Scenario scenario, Catalogue catalogue, Roster roster, Plan plan) {
-        Things things = new Things(scenario, catalogue, roster);
+    static List<Thing> of(Scenario scenario, Catalogue catalogue, Roster roster, Plan plan, boolean lends) {
+        Things things = new Things(scenario, catalogue, roster, lends);
         scenario.history().stream().filter(LogEntry::done).forEach(entry -> things.all.add(things.done(entry)));
         scenario.fixtures().forEach(fixture -> things.all.add(things.fixture(fixture)));
         scenario.commitments().forEach(commitment -> things.all.add(things.commitment(commitment)));
@@ -265,7 +267,7 @@ final class Things {
         return all.stream()
                 .filter(thing -> thing.lends() != null && thing.family() != null)
                 .filter(thing -> thing.groups().contains(placement.group()))
-                .filter(thing -> placement.dose() == Dose.MICRO && main > 0)
+                .filter(thing -> lends && placement.dose() == Dose.MICRO && main > 0)
                 .filter(thing -> !start.isBefore(LentMinutes.from(thing)) && !end.isAfter(LentMinutes.to(thing)))
                 .map(Thing::key)
                 .findFirst()

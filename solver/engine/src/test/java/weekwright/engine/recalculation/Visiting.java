@@ -15,7 +15,7 @@ final class Visiting extends Judge {
 
     @Override
     void judge() {
-        for (Person person : the.people()) {
+        forEachCohort(person -> {
             for (LocalDate date :
                     the.line(person).stream().map(Thing::date).distinct().toList()) {
                 Day day = Day.of(the, person, date);
@@ -23,7 +23,7 @@ final class Visiting extends Judge {
                 sizeOfVisits(day);
                 minutesOfDay(day);
             }
-        }
+        });
     }
 
     /** Nobody waits long between two visits of a day. */

@@ -18,7 +18,7 @@ final class WeekShape extends Judge {
 
     @Override
     void judge() {
-        for (Person person : the.people()) {
+        forEachCohort(person -> {
             Day any = Day.of(the, person, the.weeks().firstDay());
             Group group = the.mainGroup(person);
             fourHighDays(any, group.id());
@@ -30,7 +30,7 @@ final class WeekShape extends Judge {
                 judgeHighDays(days, group, week);
                 days.forEach(day -> noMiddleDay(day, group));
             }
-        }
+        });
     }
 
     /** Never four high days running. */

@@ -129,7 +129,7 @@ class WeekShapeTest {
         assertThat(judged(sixDaysOfTechnique().place("mobility", "2027-03-07T10:00", null)))
                 .isEmpty();
         assertThat(judged(sixDaysOfTechnique().place("technique", "2027-03-07T10:00", null)))
-                .isEqualTo(Map.of("free-day", ONE_MUST));
+                .isEqualTo(Map.of("free-day", ONE_MUST, "six-days-running", new RuleSum(1, 120)));
         // The coach leaves on Sunday 21:35 for a match on Monday after the week: 3 h of road, 25 min of warm-up.
         assertThat(judged(sixDaysOfTechnique()
                         .match("away", "fixture", "2027-03-08T01:00", 105, FixtureWeight.REGULAR, new Travel(180, 0))))

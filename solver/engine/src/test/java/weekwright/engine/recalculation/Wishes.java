@@ -16,7 +16,7 @@ final class Wishes extends Judge {
 
     @Override
     void judge() {
-        the.people().forEach(this::freshestFirst);
+        forEachCohort(this::freshestFirst);
         the.placements().forEach(this::preferredTime);
         the.placements().forEach(this::preferredFacility);
     }

@@ -11,6 +11,7 @@ import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.Group;
 import weekwright.model.scenario.GroupKind;
 import weekwright.model.scenario.Level;
+import weekwright.model.scenario.Metres;
 import weekwright.model.scenario.PerWeek;
 import weekwright.model.scenario.Phase;
 import weekwright.model.scenario.Prefer;
@@ -34,6 +35,11 @@ final class Crew {
 
         boolean microCounts;
         boolean learning;
+        boolean power;
+        List<Double> weeks = List.of();
+
+        @Nullable
+        Metres metres;
 
         @Nullable
         Integer minutes;
@@ -55,10 +61,10 @@ final class Crew {
                     preferred,
                     microCounts,
                     learning,
-                    false,
-                    List.of(),
+                    power,
+                    weeks,
                     minutes,
-                    null);
+                    metres);
         }
     }
 

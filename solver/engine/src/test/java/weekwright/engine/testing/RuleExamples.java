@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.FacilityKind;
 import weekwright.model.scenario.Level;
+import weekwright.model.scenario.Share;
 
 /** One small plan for each rule that is judged, which breaks it through what is placed. */
 public final class RuleExamples {
@@ -21,6 +22,7 @@ public final class RuleExamples {
         shape();
         aims();
         wishes();
+        otherWants();
     }
 
     private RuleExamples() {}
@@ -198,6 +200,70 @@ public final class RuleExamples {
                         .placed("technique", "2027-03-04T10:00")
                         .ledBy("skills-coach"));
         example("keep-plan", () -> techniqueAt("2027-03-03T10:00").closeTo(techniqueAt("2027-03-02T10:00"), null));
+    }
+
+    private static void otherWants() {
+        example(
+                "primer-window",
+                () -> squad().fixture("cup-tie", "2027-03-06T15:00").placed("primer", "2027-03-04T10:00"));
+        example(
+                "even-spread",
+                () -> squad().aim("tempo-run", 0, 2, 2)
+                        .placed("tempo-run", "2027-03-02T10:00")
+                        .placed("tempo-run", "2027-03-04T10:00"));
+        example(
+                "night-rest-margin",
+                () -> squad().placed("technique", "2027-03-02T21:00").placed("mobility", "2027-03-03T06:00"));
+        example("six-days-running", RuleExamples::noFreeDay);
+        example(
+                "strength-endurance-apart",
+                () -> squad().placed("aerobic-intervals", "2027-03-02T10:00")
+                        .placed("upper-strength", "2027-03-02T12:00"));
+        example(
+                "top-up",
+                () -> squad().athlete("ash")
+                        .fixture("cup-tie", "2027-03-03T15:00")
+                        .expecting("ash", 0)
+                        .aim("top-up-run", 0, 1, 1)
+                        .whom(Share.NOT_PLAYED));
+        example(
+                "travel-day-light",
+                () -> squad().fixture("cup-tie", "2027-03-06T15:00")
+                        .travelling(150, 30)
+                        .placed("small-sided-games", "2027-03-06T07:00"));
+        example(
+                "visit-size",
+                () -> squad().placed("upper-strength", "2027-03-02T10:00")
+                        .placed("tempo-run", "2027-03-02T10:50")
+                        .placed("easy-bike", "2027-03-02T11:35")
+                        .placed("hamstring-eccentric", "2027-03-02T12:10"));
+        example(
+                "short-wait",
+                () -> squad().placed("technique", "2027-03-02T09:00").placed("mobility", "2027-03-02T12:00"));
+        example(
+                "learner-frequency",
+                () -> squad().aim("technique", 1, 1, 1).learning().placed("technique", "2027-03-02T10:00"));
+        example(
+                "return-dose",
+                () -> squad().aim("max-velocity", 0, 1, 1)
+                        .done("max-velocity", "2027-02-12T10:00")
+                        .placed("max-velocity", "2027-03-01T10:00"));
+        example(
+                "pathway-neglected",
+                () -> squad().aim("heavy-lower-knee", 0, 1, 1)
+                        .done("heavy-lower-knee", "2027-02-19T10:00")
+                        .placed("heavy-lower-knee", "2027-03-03T10:00"));
+        example(
+                "sprint-metres",
+                () -> squad().aim("max-velocity", 0, 1, 1).metres(130, 400).placed("max-velocity", "2027-03-02T10:00"));
+        example(
+                "taper",
+                () -> squad().days(14)
+                        .done("tempo-run", "2027-02-21T10:00")
+                        .fixture("cup-tie", "2027-03-13T15:00")
+                        .tapering(6)
+                        .placed("tempo-run", "2027-03-02T10:00")
+                        .placed("tempo-run", "2027-03-08T10:00"));
     }
 
     private static Squad highDays(String... dates) {

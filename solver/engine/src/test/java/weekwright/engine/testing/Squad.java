@@ -30,6 +30,7 @@ import weekwright.model.scenario.FacilityKind;
 import weekwright.model.scenario.FixtureWeight;
 import weekwright.model.scenario.GroupKind;
 import weekwright.model.scenario.Level;
+import weekwright.model.scenario.Metres;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Pathway;
 import weekwright.model.scenario.PerWeek;
@@ -186,6 +187,23 @@ public final class Squad {
         return this;
     }
 
+    public Squad power() {
+        goal().power = true;
+        return this;
+    }
+
+    /** Sprint metres of a full session: those near best speed, and all. */
+    public Squad metres(int fast, int all) {
+        goal().metres = new Metres(fast, all);
+        return this;
+    }
+
+    /** Factors of the main part by week. */
+    public Squad factors(Double... byWeek) {
+        goal().weeks = List.of(byWeek);
+        return this;
+    }
+
     public Squad mainMinutes(int minutes) {
         goal().minutes = minutes;
         return this;
@@ -227,6 +245,11 @@ public final class Squad {
 
     public Squad weight(FixtureWeight weight) {
         return latest(thing -> thing.weight = weight);
+    }
+
+    /** Days of taper that are wanted before the fixture. */
+    public Squad tapering(int days) {
+        return latest(thing -> thing.taperDays = days);
     }
 
     public Squad travelling(int outMinutes, int backMinutes) {

@@ -54,6 +54,10 @@ final class Thing {
 
     FixtureWeight weight = FixtureWeight.REGULAR;
     Travel travel = Travel.NONE;
+
+    @Nullable
+    Integer taperDays;
+
     boolean done = true;
     final List<String> athletes = new ArrayList<>();
     final List<Appearance> expected = new ArrayList<>();
@@ -93,7 +97,7 @@ final class Thing {
                 null,
                 weight,
                 travel,
-                null,
+                taperDays,
                 appearances(expected, naming),
                 appearances(played, naming));
     }

@@ -6,7 +6,10 @@ import static weekwright.engine.testing.Squad.squad;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -18,8 +21,11 @@ import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.Judge;
 import weekwright.engine.testing.Squad;
 import weekwright.model.scenario.Dose;
+import weekwright.model.scenario.GroupKind;
 import weekwright.model.scenario.Level;
+import weekwright.model.scenario.Priority;
 import weekwright.model.scenario.Scenario;
+import weekwright.model.scenario.Share;
 import weekwright.model.scenario.StaffMember;
 import weekwright.scenarios.Scenarios;
 import weekwright.scenarios.SquadGenerator;
@@ -37,6 +43,7 @@ class IncrementalJudgeTest {
                 Arguments.of(Scenarios.read("sprint-week"), 5_000),
                 Arguments.of(Scenarios.read("two-evenings"), 10_000),
                 Arguments.of(Scenarios.read("clash"), 5_000),
+                Arguments.of(threeWeeks(), 10_000),
                 Arguments.of(liftsThatRotate(), 10_000));
     }
 
@@ -86,6 +93,84 @@ class IncrementalJudgeTest {
             }
             takeBackOrKeep(judge, problem, random);
         }
+    }
+
+    /** Three weeks of two groups, in which every want about sessions, days and lines can be missed. */
+    private static Scenario threeWeeks() {
+        return squad().days(20)
+                .heads(6)
+                .athlete("ash")
+                .athlete("birch", Squad.ID, "sprinters")
+                .window("06:00", "22:00")
+                .done("heavy-lower-knee", "2027-02-20T10:00")
+                .done("tempo-run", "2027-02-10T10:00")
+                .done("fixture", "2027-02-28T15:00")
+                .without("ash")
+                .fixture("cup-tie", "2027-03-06T15:00")
+                .expecting("ash", 0)
+                .travelling(150, 150)
+                .fixture("final", "2027-03-20T15:00")
+                .tapering(8)
+                .practice("practice", "2027-03-03T18:00")
+                .commitment("works", null, "2027-03-10T09:00")
+                .aim("technique", 1, 3, 6)
+                .learning()
+                .aim("heavy-lower-knee", 1, 2, 2)
+                .doses(Dose.FULL, Dose.MICRO)
+                .power()
+                .aim("aerobic-intervals", 0, 1, 2)
+                .aim("primer", 0, 1, 1)
+                .priority(Priority.SPARE)
+                .aim("top-up-run", 0, 1, 1)
+                .whom(Share.NOT_PLAYED)
+                .aim("tempo-run", 0, 2, 3)
+                .group("sprinters")
+                .heads(5)
+                .kind(GroupKind.SPRINT)
+                .window("06:00", "22:00")
+                .done("max-velocity", "2027-02-12T10:00")
+                .of("sprinters")
+                .aim("max-velocity", 1, 2, 3)
+                .doses(Dose.FULL, Dose.REDUCED, Dose.MICRO)
+                .metres(160, 430)
+                .aim("hamstring-eccentric", 0, 2, 2)
+                .aim("testing", 0, 1, 1)
+                .scenario();
+    }
+
+    @Test
+    void the_three_weeks_break_every_want_that_is_kept_by_parts() {
+        Problem problem = ProblemBuilder.of(threeWeeks());
+        Judge judge = new Judge(problem);
+        Random random = new Random(7);
+        Set<String> broken = new TreeSet<>();
+        for (int plan = 0; plan < 200; plan++) {
+            for (Session session : problem.sessions) {
+                judge.move(session, anywhere(session, random));
+            }
+            judge.settle();
+            judge.explain((rule, view, breach, heads) -> {
+                if (!breach.isTold()) {
+                    broken.add(rule.id());
+                }
+            });
+        }
+        assertThat(broken)
+                .contains(
+                        "primer-window",
+                        "even-spread",
+                        "night-rest-margin",
+                        "six-days-running",
+                        "strength-endurance-apart",
+                        "top-up",
+                        "travel-day-light",
+                        "visit-size",
+                        "short-wait",
+                        "learner-frequency",
+                        "return-dose",
+                        "pathway-neglected",
+                        "sprint-metres",
+                        "taper");
     }
 
     private static void takeBackOrKeep(Judge judge, Problem problem, Random random) {

@@ -1,0 +1,127 @@
+package weekwright.benchmarks;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import weekwright.engine.Engine;
+import weekwright.engine.Proposal;
+import weekwright.engine.search.Budget;
+import weekwright.engine.search.Progress;
+import weekwright.model.plan.Plan;
+import weekwright.model.plan.Totals;
+import weekwright.model.scenario.Scenario;
+import weekwright.scenarios.Scenarios;
+
+/**
+ * How good plans are after so many seconds, or so many moves, against the best that any run has found. Medians and worst
+ * of some seeds; nothing is the best of several.
+ */
+public final class Targets {
+    private final PrintStream out;
+    private final BestKnown best;
+    private final int seeds;
+
+    private Targets(PrintStream out, BestKnown best, int seeds) {
+        this.out = out;
+        this.best = best;
+        this.seeds = seeds;
+    }
+
+    /**
+     * Prints one table.
+     *
+     * @param arguments {@code seconds} or {@code moves}, the file of best known plans, seeds a row, then names of rows; none
+     *     means all
+     */
+    public static void main(String[] arguments) throws IOException {
+        PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+        boolean bySeconds = arguments[0].equals("seconds");
+        BestKnown best = new BestKnown(Path.of(arguments[1]));
+        int seeds = Integer.parseInt(arguments[2]);
+        List<Instance> rows = new ArrayList<>();
+        for (int i = 3; i < arguments.length; i++) {
+            rows.add(Instance.of(arguments[i]));
+        }
+        new Targets(out, best, seeds).print(bySeconds, rows.isEmpty() ? Instance.ALL : rows);
+        best.write();
+    }
+
+    private void print(boolean bySeconds, List<Instance> rows) {
+        out.printf(
+                Locale.ROOT,
+                "Java %s, %d processors, 2 threads, %d seeds a row%n%n",
+                System.getProperty("java.version"),
+                Runtime.getRuntime().availableProcessors(),
+                seeds);
+        out.println("| problem | rules | budget | as good above the wishes | must, key, main: worst "
+                + "| gap: median (worst) | moves a second |");
+        out.println("| --- | --- | ---: | ---: | ---: | ---: | ---: |");
+        Engine.propose(new Proposal(Scenarios.read("one-match"), null, Budget.seconds(2), 1, 2, null), Progress.SILENT);
+        for (Instance row : rows) {
+            for (boolean yardstick : List.of(true, false)) {
+                Scenario scenario = row.scenario(yardstick);
+                if (bySeconds) {
+                    row.seconds().forEach(s -> run(row, yardstick, scenario, Budget.seconds(s), s + " s"));
+                } else {
+                    row.moves()
+                            .forEach(m -> run(
+                                    row, yardstick, scenario, Budget.moves(m), String.format(Locale.ROOT, "%,d", m)));
+                }
+            }
+        }
+    }
+
+    private void run(Instance row, boolean yardstick, Scenario scenario, Budget budget, String label) {
+        String key = row.key(yardstick);
+        List<Totals> found = new ArrayList<>();
+        List<Double> speeds = new ArrayList<>();
+        for (long seed = 1; seed <= seeds; seed++) {
+            long start = System.nanoTime();
+            Plan plan = Engine.propose(new Proposal(scenario, null, budget, seed, 2, null), Progress.SILENT)
+                    .plan();
+            double seconds = (System.nanoTime() - start) / 1e9;
+            Totals totals = Objects.requireNonNull(plan.totals());
+            best.offer(key, totals);
+            found.add(totals);
+            speeds.add(Objects.requireNonNull(plan.solver()).moves() / seconds);
+        }
+        List<Double> gaps = new ArrayList<>();
+        for (Totals totals : found) {
+            Double gap = best.gap(key, totals);
+            gaps.add(gap == null ? Double.POSITIVE_INFINITY : gap);
+        }
+        gaps.sort(null);
+        Totals worst = worst(found);
+        out.printf(
+                Locale.ROOT,
+                "| %s | %s | %s | %d of %d | %.0f, %.1f, %.1f | %s (%s) | %,.0f |%n",
+                row.label(),
+                yardstick ? "yardstick" : "all",
+                label,
+                gaps.stream().filter(Double::isFinite).count(),
+                seeds,
+                worst.must(),
+                worst.key(),
+                worst.main(),
+                percent(gaps.get(gaps.size() / 2)),
+                percent(gaps.get(gaps.size() - 1)),
+                speeds.stream().sorted().toList().get(speeds.size() / 2));
+    }
+
+    private static Totals worst(List<Totals> found) {
+        return found.stream()
+                .max(java.util.Comparator.comparingDouble(Totals::must)
+                        .thenComparingDouble(Totals::key)
+                        .thenComparingDouble(Totals::main))
+                .orElseThrow();
+    }
+
+    private static String percent(double gap) {
+        return Double.isInfinite(gap) ? "–" : String.format(Locale.ROOT, "%.1f %%", 100 * gap);
+    }
+}

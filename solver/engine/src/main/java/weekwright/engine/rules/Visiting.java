@@ -1,0 +1,101 @@
+package weekwright.engine.rules;
+
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.Stimulus;
+import weekwright.engine.problem.Stimulus.Kind;
+import weekwright.model.rulebook.RuleSettings;
+
+/**
+ * What makes a visit, for one group, and how a day's things fall into visits.
+ *
+ * @param joinedMinutes things with at most so many minutes between them are one visit
+ * @param mostSessions most sessions in one visit, of those that count
+ */
+record Visiting(int joinedMinutes, int mostSessions) {
+    static Visiting of(RuleSettings settings) {
+        return new Visiting((int) settings.number("visits-per-day", "joinedMinutes"), (int)
+                settings.number("visit-size", "sessions"));
+    }
+
+    /** Counts the visits of a day, and the minutes waited between them. */
+    void count(Stimulus[] things, int count, DayState into) {
+        Walk walk = new Walk(into);
+        Stimulus next = after(things, count, null);
+        while (next != null) {
+            walk.add(next);
+            next = after(things, count, next);
+        }
+        walk.leave();
+    }
+
+    /** The next thing in order of its time with travel; of those at the same time the next in the list. */
+    private static @Nullable Stimulus after(Stimulus[] things, int count, @Nullable Stimulus last) {
+        Stimulus next = null;
+        boolean passed = false;
+        for (int i = 0; i < count; i++) {
+            Stimulus thing = things[i];
+            boolean later = last == null
+                    || thing.occupiedStart > last.occupiedStart
+                    || (passed && thing.occupiedStart == last.occupiedStart);
+            passed |= thing == last;
+            if (thing.family != null && later && (next == null || thing.occupiedStart < next.occupiedStart)) {
+                next = thing;
+            }
+        }
+        return next;
+    }
+
+    /** The visit that is going on, and what the one before it was. */
+    private final class Walk {
+        private final DayState day;
+        private boolean going;
+        private int until;
+        private int sessions;
+        private boolean placed;
+        private boolean placedCounts;
+        private boolean fixture;
+        private int waited;
+        private boolean placedBefore;
+        private boolean fixtureBefore;
+
+        Walk(DayState day) {
+            this.day = day;
+        }
+
+        void add(Stimulus thing) {
+            if (!going || thing.occupiedStart - until > joinedMinutes) {
+                arrive(thing.occupiedStart);
+            }
+            until = Math.max(until, thing.occupiedEnd);
+            boolean counts = java.util.Objects.requireNonNull(thing.family).counted && thing.kind != Kind.HISTORY;
+            sessions += counts ? 1 : 0;
+            placed |= thing.placed();
+            placedCounts |= counts && thing.placed();
+            fixture |= thing.isFixture();
+        }
+
+        private void arrive(int at) {
+            leave();
+            waited = going ? at - until : 0;
+            placedBefore = placed;
+            fixtureBefore = fixture;
+            going = true;
+            until = at;
+            sessions = 0;
+            placed = false;
+            placedCounts = false;
+            fixture = false;
+            day.visits++;
+        }
+
+        void leave() {
+            if (sessions > mostSessions && placedCounts) {
+                day.fullVisits++;
+                day.mostInVisit = Math.max(day.mostInVisit, sessions);
+            }
+            if (!fixture && !fixtureBefore && (placed || placedBefore)) {
+                day.waitMinutes += waited;
+            }
+        }
+    }
+}
