@@ -14,7 +14,7 @@ import weekwright.model.document.Node.Kind;
 /** The schemas that come with the program, each read when it is first asked for. */
 final class Schemas {
     /** The documents that have a schema. */
-    static final List<String> NAMES = List.of("scenario", "plan", "log", "catalogue", "rules", "check");
+    static final List<String> NAMES = List.of("scenario", "plan", "log", "catalogue", "rules", "check", "whynot");
 
     private static final String FOLDER = "/weekwright/model/schema/";
     private static final String DEFINITIONS = "$defs";

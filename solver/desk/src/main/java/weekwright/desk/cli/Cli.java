@@ -54,13 +54,14 @@ final class Cli {
         return switch (asked) {
             case "propose" -> List.of(new ProposeCommand(around));
             case "check" -> List.of(new CheckCommand(around));
+            case "whynot" -> List.of(new WhyNotCommand(around));
             case "pin" -> List.of(new PinCommand(around));
             case "rules" -> List.of(new RulesCommand(around));
             case "catalogue" -> List.of(new CatalogueCommand(around));
             case "schema" -> List.of(new SchemaCommand(around));
             case "demo" -> List.of(new DemoCommand(around));
             default ->
-                Stream.of("propose", "check", "pin", "rules", "catalogue", "schema", "demo")
+                Stream.of("propose", "check", "whynot", "pin", "rules", "catalogue", "schema", "demo")
                         .flatMap(name -> commands(name).stream())
                         .toList();
         };

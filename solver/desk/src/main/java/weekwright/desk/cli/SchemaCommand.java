@@ -11,7 +11,7 @@ import weekwright.model.document.Documents;
         name = "schema",
         mixinStandardHelpOptions = true,
         versionProvider = VersionText.class,
-        description = "Prints the JSON Schema of a document: scenario, plan, log, catalogue, rules or check.")
+        description = "Prints the JSON Schema of a document: scenario, plan, log, catalogue, rules, check or whynot.")
 final class SchemaCommand implements Runnable {
     private final Surroundings around;
 

@@ -56,6 +56,23 @@ record Effect(Cost change, List<Broken> broken, List<Broken> cleared, List<Alter
                 .toList();
     }
 
+    /** What it puts right, as it stood before, gravest and dearest first. */
+    List<Broken> gains() {
+        return Stream.concat(
+                        cleared.stream(),
+                        altered.stream().filter(one -> one.more() < 0).map(Altered::before))
+                .sorted(Comparator.comparing((Broken one) -> one.rule().level()).thenComparing(one -> -gain(one)))
+                .toList();
+    }
+
+    private int gain(Broken one) {
+        return altered.stream()
+                .filter(change -> change.before().key().equals(one.key()))
+                .mapToInt(change -> -change.more())
+                .findFirst()
+                .orElse(one.tenths());
+    }
+
     private int more(Broken one) {
         return altered.stream()
                 .filter(change -> change.after().key().equals(one.key()))

@@ -2,7 +2,9 @@ package weekwright.engine.explain;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.AimInfo;
@@ -32,6 +34,7 @@ final class FactSink implements Sink {
     private final Problem problem;
     private final Judge judge;
     private final List<Fact> facts = new ArrayList<>();
+    private final Set<Key> known = new HashSet<>();
     private int part = Key.FIXED;
 
     FactSink(Problem problem, Judge judge) {
@@ -80,7 +83,7 @@ final class FactSink implements Sink {
         boolean told = breach.isTold() || rule.level() == RuleLevel.TOLD;
         int[] cohorts = breach.cohorts();
         facts.add(new Fact(
-                Key.of(part, rule, view, breach),
+                key(Key.of(part, rule, view, breach), told),
                 rule,
                 told ? RuleLevel.TOLD : rule.level(),
                 told ? 0 : Price.tenths(rule, breach, groupHeads),
@@ -96,6 +99,15 @@ final class FactSink implements Sink {
                 breach.detail(),
                 breach.measured(),
                 breach.limit()));
+    }
+
+    /** What is only told is never looked for again; what counts has a key of its own. */
+    private Key key(Key key, boolean told) {
+        Key own = key;
+        while (!told && !known.add(own)) {
+            own = own.next();
+        }
+        return own;
     }
 
     private static @Nullable Session session(View view) {

@@ -16,8 +16,9 @@ import weekwright.engine.rules.View;
  * @param part part of the plan that it belongs to, or {@link #OWN} or {@link #FIXED}
  * @param rule id of the rule
  * @param subject which of the rule's subjects in that part: a pair of things, a session, a day
+ * @param nth how many of this rule and subject were found in that part before it
  */
-record Key(int part, String rule, long subject) {
+record Key(int part, String rule, long subject, int nth) {
     /** What sessions break by themselves and with each other thing. */
     static final int OWN = -1;
     /** What fixed things break among themselves. */
@@ -29,7 +30,12 @@ record Key(int part, String rule, long subject) {
 
     /** The key of what a judge has just found. */
     static Key of(int part, JudgedRule rule, View view, Breach breach) {
-        return new Key(part, rule.id(), subject(view, breach));
+        return new Key(part, rule.id(), subject(view, breach), 0);
+    }
+
+    /** The key of the next one found of the same rule and subject. */
+    Key next() {
+        return new Key(part, rule, subject, nth + 1);
     }
 
     private static long subject(View view, Breach breach) {
@@ -45,7 +51,8 @@ record Key(int part, String rule, long subject) {
         if (view instanceof BookingView booking) {
             return code(booking.booking()) * 10 + breach.detail();
         }
-        return view instanceof GroupView ? (long) breach.detail() * DAYS + breach.firstDay() + EARLIEST_DAY : 0;
+        long day = (long) breach.firstDay() + EARLIEST_DAY;
+        return view instanceof GroupView ? (long) breach.detail() * DAYS + day : day;
     }
 
     private static long code(Stimulus thing) {

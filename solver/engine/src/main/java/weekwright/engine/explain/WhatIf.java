@@ -1,6 +1,7 @@
 package weekwright.engine.explain;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Cost;
@@ -82,7 +83,7 @@ final class WhatIf {
         judge.settle();
         FactSink facts = new FactSink(problem, judge);
         judge.explainSession(session, facts.in(Key.OWN));
-        for (int part : judge.partsLookedAt()) {
+        for (int part : Arrays.stream(judge.partsLookedAt()).distinct().toArray()) {
             judge.explainPart(part, facts.in(part));
         }
         judge.revert();
@@ -156,7 +157,11 @@ final class WhatIf {
             if (found.isEmpty()) {
                 found = new ArrayList<>(2);
             }
-            found.add(new Broken(Key.of(part, rule, view, breach), rule, Price.tenths(rule, breach, groupHeads)));
+            Key key = Key.of(part, rule, view, breach);
+            while (find(found, key) != null) {
+                key = key.next();
+            }
+            found.add(new Broken(key, rule, Price.tenths(rule, breach, groupHeads)));
         }
     }
 }

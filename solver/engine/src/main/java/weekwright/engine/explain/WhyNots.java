@@ -24,6 +24,7 @@ public final class WhyNots {
     private final WhatIf whatIf;
     private final Names names;
     private final Wording wording;
+    private final List<Fact> standing;
 
     /** Answers about a plan: each session at its place, by session. */
     public WhyNots(Problem problem, @Nullable Stimulus[] at) {
@@ -32,6 +33,7 @@ public final class WhyNots {
         whatIf = new WhatIf(problem, judge);
         names = new Names(problem);
         wording = new Wording(problem);
+        standing = FactSink.all(problem, judge);
     }
 
     /** An option with what it would do. */
@@ -124,15 +126,20 @@ public final class WhyNots {
     /** The gravest reasons why an option is dearer, in sentences; empty where nothing is. */
     private String sentences(Session session, Tried one, int most) {
         List<Broken> reasons = one.effect().reasons();
-        if (reasons.isEmpty()) {
-            return "";
-        }
-        List<Fact> facts = whatIf.facts(session, one.at());
+        return reasons.isEmpty() ? "" : sentences(whatIf.facts(session, one.at()), reasons, most);
+    }
+
+    /** What an option would put right, gravest first. */
+    private String gains(Tried one, int most) {
+        return sentences(standing, one.effect().gains(), most);
+    }
+
+    private String sentences(List<Fact> facts, List<Broken> some, int most) {
         return String.join(
                 " ",
-                reasons.stream()
+                some.stream()
                         .limit(most)
-                        .map(reason -> wording.text(fact(facts, reason.key())))
+                        .map(broken -> wording.text(fact(facts, broken.key())))
                         .toList());
     }
 
@@ -186,8 +193,10 @@ public final class WhyNots {
                 : "can start " + new StartTimes(problem).said(starts(possible));
         String price = "best at " + where(session, best.at()) + ", "
                 + Prices.said(best.effect().change());
-        String reasons = sentences(session, best, MOST_REASONS);
-        return lead + "; " + price + (reasons.isEmpty() ? "." : ": " + reasons);
+        String because = best.effect().change().compareLevels(new Cost()) < 0
+                ? gains(best, MOST_REASONS)
+                : sentences(session, best, MOST_REASONS);
+        return lead + "; " + price + (because.isEmpty() ? "." : ": " + because);
     }
 
     private static List<Integer> starts(List<Tried> some) {

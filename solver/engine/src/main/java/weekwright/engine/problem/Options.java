@@ -64,6 +64,7 @@ final class Options {
                 null);
         draft.openOnly = false;
         draft.longer = longer;
+        draft.like = session.aim == null ? session.before : null;
         List<Stimulus> found = new ArrayList<>();
         addAll(draft, null, found);
         return found;
@@ -138,6 +139,9 @@ final class Options {
         if (draft.aim != null && !held) {
             return draft.aim.aim.doses().stream().sorted().distinct().toList();
         }
+        if (draft.like != null) {
+            return List.of(draft.like.dose);
+        }
         return List.of(draft.placement == null ? Dose.FULL : draft.placement.dose());
     }
 
@@ -164,6 +168,9 @@ final class Options {
     }
 
     private int minutes(SessionDraft draft, Dose dose) {
+        if (draft.like != null) {
+            return draft.like.minutes();
+        }
         Aim aim = draft.aim == null ? null : draft.aim.aim;
         return Demands.wholeMinutes(
                 draft.family.family,

@@ -22,6 +22,10 @@ final class SessionDraft {
     /** Windows and opening hours left aside, where pins leave no other way. */
     boolean anyHour;
 
+    /** Whose length and dose it keeps: those of an extra session are the coach's. */
+    @Nullable
+    Stimulus like;
+
     boolean stays;
 
     @Nullable

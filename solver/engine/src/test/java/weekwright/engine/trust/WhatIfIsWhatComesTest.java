@@ -1,0 +1,198 @@
+package weekwright.engine.trust;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Random;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import weekwright.engine.Engine;
+import weekwright.engine.Proposal;
+import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.ProblemBuilder;
+import weekwright.engine.problem.ProblemBuilder.PlanUse;
+import weekwright.engine.problem.Session;
+import weekwright.engine.problem.Stimulus;
+import weekwright.engine.rules.Judge;
+import weekwright.engine.search.Budget;
+import weekwright.engine.search.Progress;
+import weekwright.model.answer.WhyNot;
+import weekwright.model.answer.WhyNotOption;
+import weekwright.model.plan.Placement;
+import weekwright.model.plan.Plan;
+import weekwright.model.plan.Totals;
+import weekwright.model.scenario.Scenario;
+import weekwright.scenarios.Demo;
+import weekwright.scenarios.RandomPlans;
+import weekwright.scenarios.Scenarios;
+import weekwright.scenarios.SquadGenerator;
+
+/**
+ * What is said of a session's other times comes true: the plan is rewritten with the session there, read anew and judged
+ * from nothing, and the totals have changed by what was said.
+ *
+ * <p>Every session of every demo scenario is asked for. Of its options so many are carried out as the property
+ * {@value #EACH} says, evenly over the week; 0 stands for all of them, which takes an hour.
+ */
+class WhatIfIsWhatComesTest {
+    private static final String EACH = "weekwright.whynot.each";
+    private static final int EACH_USUALLY = 2;
+    private static final int RANDOM_PLANS = 12;
+
+    static List<String> demos() {
+        return Scenarios.all().stream().map(Demo::name).toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void of_every_session_of_every_demo(String demo) {
+        Scenario scenario = Scenarios.read(demo);
+        Proposal proposal = new Proposal(scenario, null, Budget.moves(400), 1, 1, null);
+        Plan plan = Engine.propose(proposal, Progress.SILENT).plan();
+
+        int carriedOut = carriedOut(demo, scenario, plan);
+
+        assertThat(carriedOut).isGreaterThan(plan.placements().size());
+    }
+
+    /** Plans that nobody would make: sessions anywhere, most of them against the rules. */
+    @Test
+    void of_every_session_of_random_plans() {
+        int carriedOut = 0;
+        for (int seed = 1; seed <= RANDOM_PLANS; seed++) {
+            Scenario scenario = seed % 3 == 0 ? Scenarios.read("clash") : SquadGenerator.tiny(seed);
+            Plan drawn = RandomPlans.randomPlan(scenario, new Random(seed));
+            Plan named = plan(
+                    drawn,
+                    ProblemBuilder.of(scenario, drawn, PlanUse.START).sessions.stream()
+                            .filter(session -> session.before != null)
+                            .map(session -> placed(scenario, session))
+                            .toList());
+            carriedOut += carriedOut("seed " + seed, scenario, named);
+        }
+        assertThat(carriedOut).isGreaterThan(50);
+    }
+
+    private static Placement placed(Scenario scenario, Session session) {
+        Stimulus at = Objects.requireNonNull(session.before);
+        Problem problem = ProblemBuilder.of(scenario);
+        return new Placement(
+                session.id,
+                session.group.group.id(),
+                session.family.family.id(),
+                problem.calendar.moment(at.start),
+                session.aim == null ? at.minutes() : null,
+                at.facility < 0 ? null : problem.facilities.get(at.facility).facility.id(),
+                null,
+                at.dose,
+                null,
+                null);
+    }
+
+    private static int carriedOut(String what, Scenario scenario, Plan plan) {
+        int carriedOut = 0;
+        for (Session session : ProblemBuilder.of(scenario, plan, PlanUse.START).sessions) {
+            WhyNot answer = Engine.whyNot(scenario, plan, session.id, null);
+            assertThat(judged(scenario, rewritten(plan, session, null)))
+                    .as("%s, %s: as it stands", what, session.id)
+                    .isEqualTo(answer.totals());
+            List<WhyNotOption> options = sample(answer.options());
+            for (WhyNotOption option : options) {
+                Totals after = judged(scenario, rewritten(plan, session, option));
+                assertThat(after)
+                        .as("%s, %s at %s, %s, %s", what, session.id, option.start(), option.facility(), option.dose())
+                        .isEqualTo(sum(answer.totals(), option.change()));
+            }
+            carriedOut += options.size();
+        }
+        return carriedOut;
+    }
+
+    private static List<WhyNotOption> sample(List<WhyNotOption> options) {
+        int each = Integer.getInteger(EACH, EACH_USUALLY);
+        if (each == 0 || options.size() <= each) {
+            return options;
+        }
+        List<WhyNotOption> some = new ArrayList<>();
+        for (int i = 0; i < each; i++) {
+            some.add(options.get((int) ((2L * i + 1) * options.size() / (2L * each))));
+        }
+        return some;
+    }
+
+    /** Leads and lifts are filled anew unless they are held. */
+    private static Plan rewritten(Plan plan, Session session, @Nullable WhyNotOption to) {
+        List<Placement> placements = new ArrayList<>();
+        for (Placement placed : plan.placements()) {
+            boolean moves = to != null && session.id.equals(placed.id());
+            if (!moves) {
+                placements.add(anew(placed));
+            }
+        }
+        if (to != null) {
+            placements.add(new Placement(
+                    session.id,
+                    session.group.group.id(),
+                    session.family.family.id(),
+                    to.start(),
+                    session.aim == null && session.before != null ? session.before.minutes() : null,
+                    to.facility(),
+                    null,
+                    to.dose(),
+                    null,
+                    null));
+        }
+        return plan(plan, placements);
+    }
+
+    private static Placement anew(Placement placed) {
+        return new Placement(
+                placed.id(),
+                placed.group(),
+                placed.family(),
+                placed.start(),
+                placed.minutes(),
+                placed.facility(),
+                placed.held().lead() ? placed.lead() : null,
+                placed.dose(),
+                placed.held().variant() ? placed.variant() : null,
+                placed.pin());
+    }
+
+    private static Plan plan(Plan plan, List<Placement> placements) {
+        return new Plan(
+                Scenario.VERSION,
+                plan.scenario(),
+                plan.scenarioDigest(),
+                plan.published(),
+                null,
+                placements,
+                List.of(),
+                List.of(),
+                null,
+                List.of());
+    }
+
+    private static Totals judged(Scenario scenario, Plan plan) {
+        Problem problem = ProblemBuilder.of(scenario, plan, PlanUse.CHECK);
+        @Nullable Stimulus[] at = new @Nullable Stimulus[problem.sessions.size()];
+        problem.sessions.forEach(session -> at[session.index] = session.before);
+        return Judge.of(problem, at).total().totals();
+    }
+
+    private static Totals sum(Totals a, Totals b) {
+        return new Totals(
+                tenths(a.must() + b.must()),
+                tenths(a.key() + b.key()),
+                tenths(a.main() + b.main()),
+                tenths(a.want() + b.want()));
+    }
+
+    private static double tenths(double value) {
+        return Math.round(value * 10) / 10.0;
+    }
+}
