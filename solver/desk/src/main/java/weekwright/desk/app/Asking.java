@@ -22,8 +22,7 @@ public final class Asking {
     public static WhyNot whyNot(Scenario scenario, Plan plan, String id, @Nullable String day) {
         Session session = Sessions.named(id, scenario, plan);
         LocalDate first = Sessions.firstDay(session, scenario);
-        LocalDate only =
-                day == null ? null : Sessions.inWeek(session, Sessions.date("--day", day, first), scenario);
+        LocalDate only = day == null ? null : Sessions.inWeek(session, Sessions.date("--day", day, first), scenario);
         return Engine.whyNot(scenario, plan, id, only);
     }
 }

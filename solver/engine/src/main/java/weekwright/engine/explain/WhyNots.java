@@ -37,7 +37,11 @@ public final class WhyNots {
     }
 
     /** An option with what it would do. */
-    private record Tried(Stimulus at, Effect effect) {
+    record Tried(Stimulus at, Effect effect) {
+        Cost change() {
+            return effect.change();
+        }
+
         int musts() {
             return (int) effect.broken().stream().filter(Broken::must).count();
         }
@@ -73,7 +77,7 @@ public final class WhyNots {
     }
 
     /** Where it stands is one of the options, off the grid or not. */
-    private List<Tried> tried(Session session) {
+    List<Tried> tried(Session session) {
         List<Tried> all = new ArrayList<>();
         Stimulus now = judge.at(session);
         boolean met = now == null;
@@ -117,7 +121,7 @@ public final class WhyNots {
                 place(one.at()),
                 one.at().dose,
                 possible,
-                one.effect().change().totals(),
+                one.change().totals(),
                 one.effect().breaks(),
                 one.effect().clears(),
                 possible ? null : sentences(session, one, 1));
@@ -157,11 +161,10 @@ public final class WhyNots {
         }
         if (possible.isEmpty()) {
             Tried nearest = tried.stream()
-                    .min(Comparator.comparingInt(Tried::musts)
-                            .thenComparing(one -> one.effect().change(), Cost::compareLevels))
+                    .min(Comparator.comparingInt(Tried::musts).thenComparing(one -> one.change(), Cost::compareLevels))
                     .orElseThrow();
-            String text =
-                    "not possible; at best, at " + names.time(nearest.at()) + ": " + sentences(session, nearest, 1);
+            String text = "not possible; at " + names.time(nearest.at()) + ", which comes nearest: "
+                    + sentences(session, nearest, 1);
             return new WhyNotDay(problem.calendar.date(day), null, head + text);
         }
         Tried best = best(session, possible);
@@ -173,8 +176,9 @@ public final class WhyNots {
     private Tried best(Session session, List<Tried> some) {
         Stimulus now = judge.at(session);
         return some.stream()
-                .min(Comparator.comparing((Tried one) -> one.effect().change(), Cost::compareLevels)
+                .min(Comparator.comparing((Tried one) -> one.change(), Cost::compareLevels)
                         .thenComparing(one -> one.at() != now)
+                        .thenComparing(one -> now != null && one.at().day != now.day)
                         .thenComparing(one -> now != null && one.at().dose != now.dose)
                         .thenComparing(one -> now != null && one.at().facility != now.facility)
                         .thenComparing(one -> one.at().dose)
@@ -188,15 +192,23 @@ public final class WhyNots {
         if (here && best.at() == now) {
             return "it lies here now, at " + names.time(now) + "; nothing else on this day is better.";
         }
-        String lead = here
-                ? "it lies here now, at " + names.time(Objects.requireNonNull(now))
-                : "can start " + new StartTimes(problem).said(starts(possible));
-        String price = "best at " + where(session, best.at()) + ", "
-                + Prices.said(best.effect().change());
-        String because = best.effect().change().compareLevels(new Cost()) < 0
+        String because = best.change().compareLevels(new Cost()) < 0
                 ? gains(best, MOST_REASONS)
                 : sentences(session, best, MOST_REASONS);
-        return lead + "; " + price + (because.isEmpty() ? "." : ": " + because);
+        return when(session, possible, best, here) + ", " + Prices.said(best.change())
+                + (because.isEmpty() ? "." : ": " + because);
+    }
+
+    private String when(Session session, List<Tried> possible, Tried best, boolean here) {
+        String where = where(session, best.at());
+        if (here) {
+            return "it lies here now, at " + names.time(Objects.requireNonNull(judge.at(session))) + "; best at "
+                    + where;
+        }
+        List<Integer> starts = starts(possible);
+        return starts.size() == 1
+                ? "can only start at " + where
+                : "can start " + new StartTimes(problem).said(starts) + "; best at " + where;
     }
 
     private static List<Integer> starts(List<Tried> some) {
@@ -229,13 +241,17 @@ public final class WhyNots {
                 .filter(one -> one.effect().possible() && one.at() != now)
                 .toList();
         if (possible.isEmpty()) {
-            return stands + (all.isEmpty() ? "" : " Everything else breaks something that must hold.");
+            boolean others = all.stream().anyMatch(one -> one.at() != now);
+            return stands
+                    + (others
+                            ? " Everything else breaks something that must hold."
+                            : " There is no other start for it.");
         }
         Tried best = best(session, possible);
-        boolean better = best.effect().change().compareLevels(new Cost()) < 0;
+        boolean better = best.change().compareLevels(new Cost()) < 0;
         String day = names.day(best.at().day) + " " + where(session, best.at());
         return stands
                 + (better ? " Better would be " : now == null ? " The best that it could have: " : " Best elsewhere: ")
-                + day + ", " + Prices.said(best.effect().change()) + ".";
+                + day + ", " + Prices.said(best.change()) + ".";
     }
 }
