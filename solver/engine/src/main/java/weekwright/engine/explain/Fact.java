@@ -13,6 +13,7 @@ import weekwright.model.rulebook.RuleLevel;
 /**
  * A breach with all that a sentence needs.
  *
+ * @param key what it is a breach of
  * @param level the rule's level, or told where nobody here can mend it
  * @param tenths cost in tenths
  * @param groups the groups that it is about: those of its sessions, or the one whose days it is about
@@ -26,6 +27,7 @@ import weekwright.model.rulebook.RuleLevel;
  * @param measured in the rule's whole unit: minutes, tenths or a count
  */
 record Fact(
+        Key key,
         JudgedRule rule,
         RuleLevel level,
         int tenths,

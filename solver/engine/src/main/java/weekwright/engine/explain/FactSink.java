@@ -2,7 +2,9 @@ package weekwright.engine.explain;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.AimInfo;
@@ -33,10 +35,44 @@ final class FactSink implements Sink {
     private final Problem problem;
     private final Judge judge;
     private final List<Fact> facts = new ArrayList<>();
+    private final Set<Key> known = new HashSet<>();
+    private int part = Key.FIXED;
 
     FactSink(Problem problem, Judge judge) {
         this.problem = problem;
         this.judge = judge;
+    }
+
+    /** All that is broken and told of a plan as it stands. */
+    static List<Fact> all(Problem problem, Judge judge) {
+        FactSink sink = new FactSink(problem, judge);
+        for (Session session : problem.sessions) {
+            judge.explainSession(session, sink.in(Key.OWN).tellingOncePerPair(judge.at(session)));
+        }
+        for (int part = 0; part < judge.parts(); part++) {
+            judge.explainPart(part, sink.in(part));
+        }
+        judge.explainFixed(sink.in(Key.FIXED));
+        return sink.facts();
+    }
+
+    /** Two sessions are seen from both sides: their breach is told by the later of the two. */
+    private Sink tellingOncePerPair(@Nullable Stimulus at) {
+        return (rule, view, breach, heads) -> {
+            boolean bySomebodyElse = view instanceof PairView pair
+                    && pair.first().placed()
+                    && pair.second().placed()
+                    && pair.second() != at;
+            if (!bySomebodyElse) {
+                breach(rule, view, breach, heads);
+            }
+        };
+    }
+
+    /** Says which part of the plan the next breaches belong to. */
+    FactSink in(int number) {
+        part = number;
+        return this;
     }
 
     List<Fact> facts() {
@@ -49,6 +85,7 @@ final class FactSink implements Sink {
         int[] cohorts = breach.cohorts();
         List<Stimulus> things = things(rule, view, breach, cohorts);
         facts.add(new Fact(
+                key(Key.of(part, rule, view, breach), told),
                 rule,
                 told ? RuleLevel.TOLD : rule.level(),
                 told ? 0 : Price.tenths(rule, breach, groupHeads),
@@ -75,6 +112,15 @@ final class FactSink implements Sink {
                 .distinct()
                 .toList();
         return ofSessions.isEmpty() ? List.of(view.group()) : ofSessions;
+    }
+
+    /** What is only told is never looked for again; what counts has a key of its own. */
+    private Key key(Key key, boolean told) {
+        Key own = key;
+        while (!told && !known.add(own)) {
+            own = own.next();
+        }
+        return own;
     }
 
     private static @Nullable Session session(View view) {

@@ -96,4 +96,9 @@ public final class GroupInfo {
         int gone = away.inside(from, to);
         return Math.min(to - from, blocked + gone);
     }
+
+    /** Minutes by which the group would have to be free longer for a whole span; without end where it is away then. */
+    public int freeLonger(int from, int to) {
+        return away.inside(from, to) > 0 ? Integer.MAX_VALUE : windows.missing(from, to);
+    }
 }

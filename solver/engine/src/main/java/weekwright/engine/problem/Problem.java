@@ -215,7 +215,12 @@ public final class Problem {
      * not: what a coach would look through to see what stands in the way.
      */
     public List<Stimulus> thinkable(Session session) {
-        return options.thinkable(session);
+        return options.thinkable(session, 0);
+    }
+
+    /** The same, were the group free so many minutes longer at either end of its hours. */
+    public List<Stimulus> thinkable(Session session, int longer) {
+        return options.thinkable(session, longer);
     }
 
     /** The lift line of a session, by its place in {@link #liftLines}, or -1 where its family has no variants. */

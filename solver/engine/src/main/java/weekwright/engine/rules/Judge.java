@@ -244,6 +244,7 @@ public final class Judge {
 
     private void settleScope(int scope) {
         scratch.clear();
+        journal.looked(scope);
         evaluator.scope(scope, sink.into(scratch));
         if (!scratch.same(kept[scope])) {
             journal.changed(scope, kept[scope]);
@@ -298,16 +299,30 @@ public final class Judge {
         return teller;
     }
 
-    /** Tells a sink what is broken in all scopes that a placement of a session touches or would touch. */
-    public void explainAround(Session session, Stimulus at, Sink facts) {
-        Marks around = new Marks(scopes.count());
-        scopes.touchedBy(at, session.aim == null ? -1 : session.aim.index, timelines, around);
-        scopes.staffOn(at.day, around);
-        for (int i = 0; i < around.count(); i++) {
-            evaluator.scope(around.at(i), facts);
-        }
-        if (timelines.at(session.index) == at) {
-            evaluator.placement(session, at, facts);
+    /** How many parts of the plan (days, nights, weeks, fixtures and so on) have costs of their own. */
+    public int parts() {
+        return scopes.count();
+    }
+
+    /**
+     * The parts that were looked at again since the last {@link #keep}: all else that those moves can have changed is what
+     * the moved sessions break by themselves. One may come twice.
+     */
+    public int[] partsLookedAt() {
+        return journal.looked();
+    }
+
+    /** Tells a sink what is broken in one part of the plan. */
+    public void explainPart(int part, Sink facts) {
+        evaluator.scope(part, facts);
+    }
+
+    /** Tells a sink what a session breaks where it stands, or by not being placed: alone and with each other thing. */
+    public void explainSession(Session session, Sink facts) {
+        Stimulus at = timelines.at(session.index);
+        evaluator.placement(session, at, facts);
+        evaluator.pins(session, at, facts);
+        if (at != null) {
             evaluator.pairsWithFixed(at, facts);
             evaluator.pairsWithPlaced(at, facts);
         }

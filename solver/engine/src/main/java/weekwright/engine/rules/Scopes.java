@@ -66,7 +66,6 @@ final class Scopes {
     private final int[][][] fixturesNear;
     private final int[][][] tapersNear;
     private final int[][][] topUpsNear;
-    private final int[][] mainGroups;
     private final int[][] lineOf;
     private final int[] stretches;
     private final boolean[] limited;
@@ -115,7 +114,6 @@ final class Scopes {
         fixturesNear = near(groups, this::fixturesNear);
         tapersNear = near(groups, this::tapersNear);
         topUpsNear = near(problem.aims.size(), this::topUpsNear);
-        mainGroups = mainGroups();
         countsHours = costing("college-in-season", "college-out-of-season", "youth");
         weighsLoads = costing("week-load", "load-spread", "load-ratio");
         limited = new boolean[problem.facilities.size()];
@@ -240,51 +238,12 @@ final class Scopes {
                 .toArray();
     }
 
-    private int[][] mainGroups() {
-        int[][] main = new int[problem.groups.size()][];
-        for (int group = 0; group < main.length; group++) {
-            main[group] = java.util.Arrays.stream(problem.cohortsOfGroup[group])
-                    .map(cohort -> problem.cohorts.get(cohort).mainGroup())
-                    .distinct()
-                    .sorted()
-                    .toArray();
-        }
-        return main;
-    }
-
     int count() {
         return scopes.size();
     }
 
     Scope scope(int number) {
         return scopes.get(number);
-    }
-
-    /** Marks all kept scopes that a placement could touch, but for its staff day. */
-    void touchedBy(Stimulus placed, int aim, DayBook book, Marks marks) {
-        for (int group : mainGroups[placed.group]) {
-            day(group, placed.day, marks);
-            nights(group, placed.day, marks);
-            runs(group, placed.day, marks);
-            stretches(group, placed.day, marks);
-            week(group, placed.day, marks);
-            loads(group, placed.day, marks);
-            fixtures(group, placed.day, marks);
-            tapers(group, placed.day, marks);
-        }
-        for (int cohort : placed.cohorts) {
-            lessons(cohort, placed.day, marks);
-            links(cohort, placed.day, placed.family == null ? 0 : placed.family.high, book, marks);
-        }
-        if (aim >= 0) {
-            aim(aim, placed.day, marks);
-            topUps(aim, placed.day, marks);
-        }
-        lift(placed.index, marks);
-        for (AimInfo other : problem.aims) {
-            leads(other, placed.day / 7, marks);
-        }
-        bookings(placed, marks);
     }
 
     /** Marks the kept scopes that read what has changed of a cohort's day. */
