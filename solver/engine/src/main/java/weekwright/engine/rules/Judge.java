@@ -14,6 +14,9 @@ import weekwright.engine.rules.Scopes.Marks;
  * use by several threads.
  */
 public final class Judge {
+    /** What the walk pays for a session beyond the number wanted, in tenths of a point; expert proposal. */
+    private static final int BEYOND = 20;
+
     private final Problem problem;
     private final Timelines timelines;
     private final Scopes scopes;
@@ -105,8 +108,25 @@ public final class Judge {
             total.add(pairs(to));
             touch(to);
         }
+        countBeyond(session, from, to);
         touchAim(session, from, to);
         touchLines(session, from, to);
+    }
+
+    /** One more than wanted costs nothing; it weighs something for the walk, so that it is not carried along for nothing. */
+    private void countBeyond(Session session, @Nullable Stimulus from, @Nullable Stimulus to) {
+        if (session.aim == null || (from == null) == (to == null)) {
+            return;
+        }
+        int others = 0;
+        for (Session other : session.aim.sessions.get(session.week)) {
+            others += other != session && timelines.at(other.index) != null ? 1 : 0;
+        }
+        if (others >= session.aim.wanted(session.week)) {
+            int more = to == null ? -1 : 1;
+            total.beyond += more;
+            total.restSlope += (long) more * BEYOND;
+        }
     }
 
     private void touchAim(Session session, @Nullable Stimulus from, @Nullable Stimulus to) {
