@@ -32,9 +32,10 @@ public final class Grown {
             return scenario;
         }
         Facility longer = any(closing, random);
-        Window window = longer.open().stream().filter(Grown::mayLast).findFirst().orElseThrow();
+        Window window =
+                longer.open().stream().filter(Grown::mayLast).findFirst().orElseThrow();
         List<Window> open = longer.open().stream()
-                .map(one -> one == window ? anHourLonger(one) : one)
+                .map(one -> one.equals(window) ? anHourLonger(one) : one)
                 .toList();
         Facility withMore = new Facility(
                 longer.id(),
@@ -47,7 +48,7 @@ public final class Grown {
         return with(
                 scenario,
                 scenario.facilities().stream()
-                        .map(one -> one == longer ? withMore : one)
+                        .map(one -> one.equals(longer) ? withMore : one)
                         .toList());
     }
 

@@ -21,7 +21,17 @@ final class Cli {
     private static final int COLUMNS = 100;
     /** All commands, as help lists them. */
     private static final List<String> NAMES = List.of(
-            "propose", "check", "whynot", "pin", "history", "undo", "redo", "forget", "rules", "catalogue", "schema",
+            "propose",
+            "check",
+            "whynot",
+            "pin",
+            "history",
+            "undo",
+            "redo",
+            "forget",
+            "rules",
+            "catalogue",
+            "schema",
             "demo");
 
     private final Surroundings around;
@@ -68,10 +78,7 @@ final class Cli {
             case "undo" -> List.of(new UndoCommand(around));
             case "redo" -> List.of(new RedoCommand(around));
             case "forget" -> List.of(new ForgetCommand(around));
-            default ->
-                NAMES.stream()
-                        .flatMap(name -> commands(name).stream())
-                        .toList();
+            default -> NAMES.stream().flatMap(name -> commands(name).stream()).toList();
         };
     }
 

@@ -64,7 +64,9 @@ class GeneratedScenariosTest {
         for (Scenario scenario : scenarios().toList()) {
             Random random = new Random(scenario.id().hashCode());
             Plan careless = pinned(
-                    Engine.judge(scenario, RandomPlans.randomPlan(scenario, random)).plan(), random);
+                    Engine.judge(scenario, RandomPlans.randomPlan(scenario, random))
+                            .plan(),
+                    random);
             Plan plan = proposed(scenario, careless);
             for (Placement before : careless.placements()) {
                 if (before.pin() != null) {
@@ -86,8 +88,7 @@ class GeneratedScenariosTest {
             Plan plan = proposed(scenario, null);
             assertNothingPastMost(scenario, plan);
             assertTrue(scenario, plan);
-            for (Scenario grown :
-                    List.of(Grown.byAFacility(scenario, random), Grown.byAnHour(scenario, random))) {
+            for (Scenario grown : List.of(Grown.byAFacility(scenario, random), Grown.byAnHour(scenario, random))) {
                 Plan again = proposed(grown, plan);
                 assertNotWorse(grown, again, plan);
                 assertNothingPastMost(grown, again);
@@ -102,13 +103,12 @@ class GeneratedScenariosTest {
     private static Plan pinned(Plan plan, Random random) {
         List<Placement> placements = new ArrayList<>();
         for (Placement one : plan.placements()) {
-            Pin pin =
-                    switch (random.nextInt(5)) {
-                        case 0 -> new Pin(true, false, false, false, false, false, false, List.of());
-                        case 1 -> new Pin(false, true, one.facility() != null, false, false, false, false, List.of());
-                        case 2 -> new Pin(false, false, false, false, true, false, false, List.of());
-                        default -> null;
-                    };
+            Pin pin = switch (random.nextInt(5)) {
+                case 0 -> new Pin(true, false, false, false, false, false, false, List.of());
+                case 1 -> new Pin(false, true, one.facility() != null, false, false, false, false, List.of());
+                case 2 -> new Pin(false, false, false, false, true, false, false, List.of());
+                default -> null;
+            };
             placements.add(new Placement(
                     one.id(),
                     one.group(),

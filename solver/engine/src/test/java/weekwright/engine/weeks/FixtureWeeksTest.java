@@ -44,7 +44,8 @@ class FixtureWeeksTest {
                 .containsExactly(DayOfWeek.MONDAY);
     }
 
-    // Source: recovery work on the day after, common practice, no source; who did not play trains on the day after, seen by
+    // Source: recovery work on the day after, common practice, no source; who did not play trains on the day after,
+    // seen by
     // Martin-Garcia et al. 2018, JSCR 32:3511-3518; low work on days of long journeys, expert proposal.
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
@@ -133,7 +134,8 @@ class FixtureWeeksTest {
                 List.of());
     }
 
-    // Source: those who did not play make up for it by the day after, Martin-Garcia et al. 2018, JSCR 32:3511-3518 (that it
+    // Source: those who did not play make up for it by the day after, Martin-Garcia et al. 2018, JSCR 32:3511-3518
+    // (that it
     // was examined), expert proposal.
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
@@ -155,7 +157,8 @@ class FixtureWeeksTest {
         assertThat(week.weekdays("squad", DayClass.FREE)).contains(DayOfWeek.MONDAY);
     }
 
-    // Source: order of the week as above; congested weeks with small doses, expert proposal; light days on long journeys,
+    // Source: order of the week as above; congested weeks with small doses, expert proposal; light days on long
+    // journeys,
     // expert proposal.
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
@@ -176,10 +179,12 @@ class FixtureWeeksTest {
         assertThat(weeks.placed("max-velocity"))
                 .as("whole sessions of speed but between close matches")
                 .filteredOn(one -> one.dose() == Dose.MICRO)
-                .allMatch(one -> List.of("2027-09-20", "2027-10-25").contains(one.id().split("/")[2]));
+                .allMatch(one ->
+                        List.of("2027-09-20", "2027-10-25").contains(one.id().split("/")[2]));
     }
 
-    // Source: the same maximum for no more than 3 to 6 weeks running, common practice, no source; each quality within ten
+    // Source: the same maximum for no more than 3 to 6 weeks running, common practice, no source; each quality within
+    // ten
     // days, expert proposal.
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
@@ -203,6 +208,7 @@ class FixtureWeeksTest {
                 .orElseThrow();
         assertThat(weeks.plan().placements())
                 .filteredOn(one -> one.start().date().equals(journey))
-                .allMatch(one -> List.of("primer", "trunk-and-balance", "recovery").contains(one.family()));
+                .allMatch(one ->
+                        List.of("primer", "trunk-and-balance", "recovery").contains(one.family()));
     }
 }

@@ -21,7 +21,8 @@ class TrainingMonthsTest {
     /** Work that tires nobody: demand of 3 points and less. */
     private static final List<String> EASY = List.of("trunk-and-balance", "mobility", "easy-bike");
 
-    // Source: 2 to 4 short blocks of a new skill a week on separate days, fresh, expert proposal; spaced blocks, Shea et
+    // Source: 2 to 4 short blocks of a new skill a week on separate days, fresh, expert proposal; spaced blocks, Shea
+    // et
     // al. 2000, Hum Mov Sci 19:737-760.
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
@@ -33,7 +34,9 @@ class TrainingMonthsTest {
         assertThat(fortnight.totals().main()).isZero();
         List<LocalDate> skill = fortnight.dates("technique");
         assertThat(skill).doesNotHaveDuplicates().hasSize(6);
-        assertThat(skill.stream().filter(day -> day.isBefore(fortnight.scenario().firstDay().plusDays(7))))
+        assertThat(skill.stream()
+                        .filter(day ->
+                                day.isBefore(fortnight.scenario().firstDay().plusDays(7))))
                 .hasSize(3);
         for (Placement block : fortnight.placed("technique")) {
             assertThat(block.minutes()).isLessThanOrEqualTo(40);
@@ -81,7 +84,8 @@ class TrainingMonthsTest {
         }
     }
 
-    // Source: near-maximal speed every 5 to 7 days, expert proposal grounded in Malone S et al. 2017 (from memory); volume
+    // Source: near-maximal speed every 5 to 7 days, expert proposal grounded in Malone S et al. 2017 (from memory);
+    // volume
     // falls and intensity is kept, Bosquet et al. 2007, MSSE 39:1358-1365.
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
@@ -103,7 +107,8 @@ class TrainingMonthsTest {
                 .isLessThan((loads.get(0) + loads.get(1) + loads.get(3)) / 3);
     }
 
-    // Source: a maximal lift for 1 to 3 weeks running with advanced lifters, common practice, no source; the tested lift
+    // Source: a maximal lift for 1 to 3 weeks running with advanced lifters, common practice, no source; the tested
+    // lift
     // stays in rotation, expert proposal grounded in Kassiano et al. 2022, JSCR 36:1753-1762.
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
@@ -115,9 +120,7 @@ class TrainingMonthsTest {
         assertThat(weeks.totals().main()).isZero();
         for (String family : List.of("heavy-lower-knee", "heavy-lower-hip")) {
             List<Placement> line = weeks.placed(family);
-            assertThat(line.stream().map(one -> week(weeks, one)))
-                    .as(family)
-                    .containsExactly(0L, 1L, 2L, 3L, 4L, 5L);
+            assertThat(line.stream().map(one -> week(weeks, one))).as(family).containsExactly(0L, 1L, 2L, 3L, 4L, 5L);
             assertThat(runs(line.stream().map(Placement::variant).toList()))
                     .as("weeks running of %s", family)
                     .allMatch(run -> run <= 3);
@@ -130,7 +133,9 @@ class TrainingMonthsTest {
     }
 
     private static long week(SolvedWeek weeks, Placement placement) {
-        return ChronoUnit.DAYS.between(weeks.scenario().firstDay(), placement.start().date()) / 7;
+        return ChronoUnit.DAYS.between(
+                        weeks.scenario().firstDay(), placement.start().date())
+                / 7;
     }
 
     private static List<LocalDate> withEnds(SolvedWeek weeks, List<Placement> line, String variant) {
@@ -142,7 +147,8 @@ class TrainingMonthsTest {
         return dates;
     }
 
-    // Source: a room holds so many, a coach is in one place: no source needed; skills fresh, expert proposal; hours before a
+    // Source: a room holds so many, a coach is in one place: no source needed; skills fresh, expert proposal; hours
+    // before a
     // match, expert proposal on Haugen et al. 2019 and Thomas et al. 2018, MSSE 50:2526-2535.
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
@@ -152,7 +158,10 @@ class TrainingMonthsTest {
         assertThat(week.totals().must()).isZero();
         assertThat(week.totals().key()).isZero();
         for (Placement one : week.plan().placements()) {
-            assertThat(1 + sharing(week, one).stream().filter(other -> led(one, other)).count())
+            assertThat(1
+                            + sharing(week, one).stream()
+                                    .filter(other -> led(one, other))
+                                    .count())
                     .as("led by %s during %s", one.lead(), one.id())
                     .isLessThanOrEqualTo(atOnce(week, one));
             assertThat(groupsIn(week, one))
