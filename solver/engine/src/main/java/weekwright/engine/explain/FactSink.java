@@ -36,7 +36,7 @@ final class FactSink implements Sink {
     private final Judge judge;
     private final List<Fact> facts = new ArrayList<>();
     private final Set<Key> known = new HashSet<>();
-    private int part = Key.FIXED;
+    private int part = Judge.FIXED;
 
     FactSink(Problem problem, Judge judge) {
         this.problem = problem;
@@ -46,27 +46,9 @@ final class FactSink implements Sink {
     /** All that is broken and told of a plan as it stands. */
     static List<Fact> all(Problem problem, Judge judge) {
         FactSink sink = new FactSink(problem, judge);
-        for (Session session : problem.sessions) {
-            judge.explainSession(session, sink.in(Key.OWN).tellingOncePerPair(judge.at(session)));
-        }
-        for (int part = 0; part < judge.parts(); part++) {
-            judge.explainPart(part, sink.in(part));
-        }
-        judge.explainFixed(sink.in(Key.FIXED));
+        judge.explain(sink::in);
+        judge.explainFixed(sink.in(Judge.FIXED));
         return sink.facts();
-    }
-
-    /** Two sessions are seen from both sides: their breach is told by the later of the two. */
-    private Sink tellingOncePerPair(@Nullable Stimulus at) {
-        return (rule, view, breach, heads) -> {
-            boolean bySomebodyElse = view instanceof PairView pair
-                    && pair.first().placed()
-                    && pair.second().placed()
-                    && pair.second() != at;
-            if (!bySomebodyElse) {
-                breach(rule, view, breach, heads);
-            }
-        };
     }
 
     /** Says which part of the plan the next breaches belong to. */

@@ -5,6 +5,7 @@ import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.BookingView;
 import weekwright.engine.rules.Breach;
 import weekwright.engine.rules.GroupView;
+import weekwright.engine.rules.Judge;
 import weekwright.engine.rules.JudgedRule;
 import weekwright.engine.rules.PairView;
 import weekwright.engine.rules.PlacementView;
@@ -13,17 +14,12 @@ import weekwright.engine.rules.View;
 /**
  * What a breach is a breach of, whatever it costs: by it one is found again after a session has moved.
  *
- * @param part part of the plan that it belongs to, or {@link #OWN} or {@link #FIXED}
+ * @param part part of the plan that it belongs to, or {@link Judge#OWN} or {@link Judge#FIXED}
  * @param rule id of the rule
  * @param subject which of the rule's subjects in that part: a pair of things, a session, a day
  * @param nth how many of this rule and subject were found in that part before it
  */
 record Key(int part, String rule, long subject, int nth) {
-    /** What sessions break by themselves and with each other thing. */
-    static final int OWN = -1;
-    /** What fixed things break among themselves. */
-    static final int FIXED = -2;
-
     private static final int EARLIEST_DAY = 1_000;
     private static final int DAYS = 10_000;
     private static final int INDEXES = 1_000_000;

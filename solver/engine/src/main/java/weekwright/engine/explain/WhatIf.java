@@ -82,7 +82,7 @@ final class WhatIf {
         judge.move(session, to);
         judge.settle();
         FactSink facts = new FactSink(problem, judge);
-        judge.explainSession(session, facts.in(Key.OWN));
+        judge.explainSession(session, facts.in(Judge.OWN));
         for (int part : Arrays.stream(judge.partsLookedAt()).distinct().toArray()) {
             judge.explainPart(part, facts.in(part));
         }
@@ -100,7 +100,7 @@ final class WhatIf {
     }
 
     private List<Broken> ownNow(Session session) {
-        judge.explainSession(session, sink.in(Key.OWN));
+        judge.explainSession(session, sink.in(Judge.OWN));
         return sink.taken();
     }
 

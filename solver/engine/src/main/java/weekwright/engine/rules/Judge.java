@@ -1,6 +1,7 @@
 package weekwright.engine.rules;
 
 import java.util.Arrays;
+import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Cost;
 import weekwright.engine.problem.Problem;
@@ -16,6 +17,12 @@ import weekwright.engine.rules.Scopes.Marks;
 public final class Judge {
     /** What the walk pays for a session beyond the number wanted, in tenths of a point; expert proposal. */
     private static final int BEYOND = 20;
+
+    /** What sessions break by themselves and with each other thing, in place of a part. */
+    public static final int OWN = -1;
+
+    /** What fixed things break among themselves, in place of a part. */
+    public static final int FIXED = -2;
 
     private final Problem problem;
     private final Timelines timelines;
@@ -289,11 +296,17 @@ public final class Judge {
         journal.takeBack(timelines, kept, total);
     }
 
-    /** Tells a sink all that is broken, scope by scope; told facts too. */
+    /** Tells a sink all that is broken, part by part; told facts too. */
     public void explain(Sink facts) {
+        explain(part -> facts);
+    }
+
+    /** Tells all that is broken; told facts too. The sinks are asked for by part, or {@link #OWN} or {@link #FIXED}. */
+    public void explain(IntFunction<? extends Sink> sinks) {
         Evaluator teller = teller();
         for (Session session : problem.sessions) {
             Stimulus at = timelines.at(session.index);
+            Sink facts = sinks.apply(OWN);
             teller.placement(session, at, facts);
             teller.pins(session, at, facts);
             if (at != null) {
@@ -306,10 +319,10 @@ public final class Judge {
                 });
             }
         }
-        for (int scope = 0; scope < scopes.count(); scope++) {
-            teller.scope(scope, facts);
+        for (int part = 0; part < scopes.count(); part++) {
+            teller.scope(part, sinks.apply(part));
         }
-        teller.facts(facts);
+        teller.facts(sinks.apply(FIXED));
     }
 
     private Evaluator teller() {
@@ -332,12 +345,12 @@ public final class Judge {
         return journal.looked();
     }
 
-    /** Tells a sink what is broken in one part of the plan. */
+    /** Tells a sink what is broken in one part of the plan; not what is only told. */
     public void explainPart(int part, Sink facts) {
         evaluator.scope(part, facts);
     }
 
-    /** Tells a sink what a session breaks where it stands, or by not being placed: alone and with each other thing. */
+    /** Tells a sink what a session breaks where it stands, or by not being placed; not what is only told. */
     public void explainSession(Session session, Sink facts) {
         Stimulus at = timelines.at(session.index);
         evaluator.placement(session, at, facts);
