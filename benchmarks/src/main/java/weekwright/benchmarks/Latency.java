@@ -14,6 +14,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.Engine;
 import weekwright.engine.Proposal;
+import weekwright.engine.explain.WhyNots;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.ProblemBuilder;
 import weekwright.engine.problem.ProblemBuilder.PlanUse;
@@ -72,6 +73,25 @@ public final class Latency {
             millis.add((System.nanoTime() - start) / 1e6);
         }
         row("consequences of every start of one session, " + Instance.of(name).label(), millis, "ms");
+        whyNot(name, problem, at);
+    }
+
+    /** What whynot works out for a session: every start, place and dose, open or not. */
+    private void whyNot(String name, Problem problem, @Nullable Stimulus[] at) {
+        WhyNots whyNots = new WhyNots(problem, at);
+        for (int warm = 0; warm < 10; warm++) {
+            problem.sessions.forEach(whyNots::changes);
+        }
+        List<Double> millis = new ArrayList<>();
+        List<Double> counts = new ArrayList<>();
+        for (Session session : problem.sessions.subList(0, Math.min(50, problem.sessions.size()))) {
+            long start = System.nanoTime();
+            int options = whyNots.changes(session).size();
+            millis.add((System.nanoTime() - start) / 1e6);
+            counts.add((double) options);
+        }
+        row("whynot of one session, " + Instance.of(name).label(), millis, "ms");
+        row("whynot of one session, " + Instance.of(name).label(), counts, "options");
     }
 
     private static long look(Judge judge, Session session) {

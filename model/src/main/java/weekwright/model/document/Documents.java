@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.OptionalInt;
+import weekwright.model.answer.WhyNot;
 import weekwright.model.catalogue.Family;
 import weekwright.model.document.Node.Kind;
 import weekwright.model.plan.Log;
@@ -158,6 +159,11 @@ public final class Documents {
     /** Rules as JSON. */
     public static String writeRules(List<Rule> rules) {
         return write(rules, "rules");
+    }
+
+    /** Why a session does not lie elsewhere, as JSON: all fields. */
+    public static String write(WhyNot answer) {
+        return write(answer, "whynot");
     }
 
     /** Any record, list or map as JSON in the same hand, with every field. */

@@ -13,7 +13,7 @@ public enum LoadRatio {
     COUPLED("mean of 7 days ÷ mean of 28 days, those 7 among them") {
         @Override
         double of(double[] days) {
-            return mean(days, SHORT, 0) / mean(days, LONG, 0);
+            return coupled(SHORT, LONG, days).orElse(Double.NaN);
         }
     },
     /** Mean of 7 days over mean of the 21 before them (Windt and Gabbett, BJSM 53:988). */
@@ -71,6 +71,18 @@ public enum LoadRatio {
         }
         double ratio = of(days);
         return Double.isFinite(ratio) ? OptionalDouble.of(ratio) : OptionalDouble.empty();
+    }
+
+    /**
+     * Mean of the last days over the mean of more of them, the same among them.
+     *
+     * @return empty where fewer days are given, and where the long mean is 0
+     */
+    public static OptionalDouble coupled(int shortDays, int longDays, double... days) {
+        if (days.length < longDays || mean(days, longDays, 0) <= 0) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(mean(days, shortDays, 0) / mean(days, longDays, 0));
     }
 
     /** Mean of some days, counted back from the end. */

@@ -29,15 +29,21 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import weekwright.model.answer.Spot;
+import weekwright.model.answer.WhyNot;
+import weekwright.model.answer.WhyNotDay;
+import weekwright.model.answer.WhyNotOption;
 import weekwright.model.catalogue.Catalogue;
 import weekwright.model.catalogue.Family;
 import weekwright.model.document.Examples.Broken;
 import weekwright.model.document.Node.Kind;
 import weekwright.model.plan.Log;
 import weekwright.model.plan.Plan;
+import weekwright.model.plan.Totals;
 import weekwright.model.rulebook.Rule;
 import weekwright.model.rulebook.Rulebook;
 import weekwright.model.scenario.ClockTime;
+import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.RuleSetting;
 import weekwright.model.scenario.Scenario;
@@ -276,6 +282,26 @@ class SchemaTest {
                 .isNotEmpty();
         assertThat(wanting(published("history"), list.replace("\"shows\": 2,", "")))
                 .isNotEmpty();
+    }
+
+    @Test
+    void theAnswerToWhyNotFitsItsSchema() {
+        Moment start = Moment.parse("2027-03-02T16:30");
+        WhyNotOption possible = new WhyNotOption(
+                start, "turf", Dose.FULL, true, new Totals(0, 0, 0, -2.5), List.of(), List.of("night-rest"), null);
+        WhyNotOption not = new WhyNotOption(
+                start, null, Dose.MICRO, false, new Totals(1, 0, 0, 0), List.of("night-rest"), List.of(), "Too near.");
+        WhyNot answer = new WhyNot(
+                "match-squad/max-velocity/2027-03-01/1",
+                new Spot(start, null, Dose.FULL),
+                new Totals(0, 0, 0, 4),
+                List.of(possible, not),
+                List.of(
+                        new WhyNotDay(LocalDate.parse("2027-03-02"), possible, "Tue 2 Mar: better."),
+                        new WhyNotDay(LocalDate.parse("2027-03-03"), null, "Wed 3 Mar: not possible.")),
+                "It lies here.");
+        assertThat(wanting(published("whynot"), Documents.write(answer))).isEmpty();
+        assertThat(Documents.write(answer)).contains("\"now\": {").contains("\"why\": null");
     }
 
     @Test

@@ -1,8 +1,10 @@
 package weekwright.engine;
 
+import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.explain.Explanation;
 import weekwright.engine.explain.Judged;
+import weekwright.engine.explain.WhyNots;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.ProblemBuilder;
 import weekwright.engine.problem.ProblemBuilder.PlanUse;
@@ -14,6 +16,7 @@ import weekwright.engine.search.Clocked;
 import weekwright.engine.search.Portfolio;
 import weekwright.engine.search.Progress;
 import weekwright.engine.search.Searcher.Found;
+import weekwright.model.answer.WhyNot;
 import weekwright.model.plan.Plan;
 import weekwright.model.plan.Solver;
 import weekwright.model.scenario.Scenario;
@@ -30,6 +33,23 @@ public final class Engine {
         Problem problem = ProblemBuilder.of(scenario, plan, PlanUse.CHECK);
         Problem free = ProblemBuilder.of(scenario, plan, PlanUse.START);
         return new Explanation(problem, standing(problem), free).judged(plan.published(), plan.solver());
+    }
+
+    /**
+     * Says of one session what every other time, place and dose would do, the rest of the plan staying; leads and lifts
+     * that nobody holds are chosen anew each time.
+     *
+     * @param session id of a session of the plan or of one left out
+     * @param day the only day to look at, or null for all of its week
+     * @throws IllegalArgumentException when there is no such session
+     */
+    public static WhyNot whyNot(Scenario scenario, Plan plan, String session, @Nullable LocalDate day) {
+        Problem problem = ProblemBuilder.of(scenario, plan, PlanUse.START);
+        Session asked = problem.sessions.stream()
+                .filter(known -> known.id.equals(session))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no session is called \"" + session + "\""));
+        return new WhyNots(problem, standing(problem)).of(asked, day == null ? null : problem.calendar.day(day));
     }
 
     /** Proposes a plan: the best found within the budget, or until it is told to stop. */

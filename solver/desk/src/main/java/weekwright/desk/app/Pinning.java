@@ -11,8 +11,6 @@ import java.util.Objects;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.explain.Judged;
-import weekwright.engine.problem.ProblemBuilder;
-import weekwright.engine.problem.ProblemBuilder.PlanUse;
 import weekwright.engine.problem.Session;
 import weekwright.model.Nearest;
 import weekwright.model.catalogue.Variant;
@@ -78,7 +76,7 @@ public final class Pinning {
         this.scenario = scenario;
         // Judged, every session of a plan written by hand has its id.
         this.plan = planner.judge(scenario, plan).plan();
-        session = session(id);
+        session = Sessions.named(id, scenario, plan);
         placement = this.plan.placements().stream()
                 .filter(placed -> id.equals(placed.id()))
                 .findFirst()
@@ -98,17 +96,6 @@ public final class Pinning {
      */
     public static Pinned pin(Planner planner, Scenario scenario, Plan plan, String session, Request request) {
         return new Pinning(planner, scenario, plan, session).done(request);
-    }
-
-    private Session session(String id) {
-        List<Session> all = ProblemBuilder.of(scenario, plan, PlanUse.CHECK).sessions;
-        return all.stream()
-                .filter(known -> known.id.equals(id))
-                .findFirst()
-                .orElseThrow(() -> new InputFault("no session is called \"" + id + "\": "
-                        + Nearest.of(id, all.stream().map(known -> known.id).toList())
-                                .map(near -> "did you mean " + near + "?")
-                                .orElse("check --json lists them")));
     }
 
     private Pinned done(Request request) {
@@ -356,24 +343,14 @@ public final class Pinning {
     }
 
     private LocalDate date(String option, @Nullable String value) {
-        try {
-            return LocalDate.parse(Objects.requireNonNullElse(value, ""));
-        } catch (DateTimeParseException e) {
-            throw new InputFault(option + " is \"" + value + "\": give a date, such as " + firstDay());
-        }
+        return Sessions.date(option, Objects.requireNonNullElse(value, ""), firstDay());
     }
 
     private LocalDate firstDay() {
-        return scenario.firstDay().plusDays(7L * session.week);
+        return Sessions.firstDay(session, scenario);
     }
 
     private LocalDate inWeek(LocalDate day) {
-        LocalDate sunday = firstDay().plusDays(6);
-        LocalDate last = sunday.isAfter(scenario.lastDay()) ? scenario.lastDay() : sunday;
-        if (day.isBefore(firstDay()) || day.isAfter(last)) {
-            throw new InputFault(session.id + " cannot lie on " + day
-                    + ", as a session stays in its week: give a day from " + firstDay() + " to " + last);
-        }
-        return day;
+        return Sessions.inWeek(session, day, scenario);
     }
 }

@@ -5,7 +5,6 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.ParameterException;
@@ -20,6 +19,20 @@ import weekwright.model.scenario.Moment;
 /** Runs one command and says how it ended. */
 final class Cli {
     private static final int COLUMNS = 100;
+    /** All commands, as help lists them. */
+    private static final List<String> NAMES = List.of(
+            "propose",
+            "check",
+            "whynot",
+            "pin",
+            "history",
+            "undo",
+            "redo",
+            "forget",
+            "rules",
+            "catalogue",
+            "schema",
+            "demo");
 
     private final Surroundings around;
 
@@ -55,6 +68,7 @@ final class Cli {
         return switch (asked) {
             case "propose" -> List.of(new ProposeCommand(around));
             case "check" -> List.of(new CheckCommand(around));
+            case "whynot" -> List.of(new WhyNotCommand(around));
             case "pin" -> List.of(new PinCommand(around));
             case "rules" -> List.of(new RulesCommand(around));
             case "catalogue" -> List.of(new CatalogueCommand(around));
@@ -64,21 +78,7 @@ final class Cli {
             case "undo" -> List.of(new UndoCommand(around));
             case "redo" -> List.of(new RedoCommand(around));
             case "forget" -> List.of(new ForgetCommand(around));
-            default ->
-                Stream.of(
-                                "propose",
-                                "check",
-                                "pin",
-                                "rules",
-                                "catalogue",
-                                "schema",
-                                "demo",
-                                "history",
-                                "undo",
-                                "redo",
-                                "forget")
-                        .flatMap(name -> commands(name).stream())
-                        .toList();
+            default -> NAMES.stream().flatMap(name -> commands(name).stream()).toList();
         };
     }
 

@@ -9,6 +9,7 @@ import weekwright.model.catalogue.Catalogue;
 import weekwright.model.catalogue.Family;
 import weekwright.model.catalogue.Variant;
 import weekwright.model.rulebook.Rule;
+import weekwright.model.rulebook.RuleSettings;
 import weekwright.model.rulebook.Rulebook;
 import weekwright.model.scenario.Facility;
 import weekwright.model.scenario.Group;
@@ -21,8 +22,10 @@ final class Names {
     private final Map<String, String> groups;
     private final Map<String, String> facilities;
     private final Map<String, String> staff;
+    private final Scenario scenario;
 
     Names(Scenario scenario) {
+        this.scenario = scenario;
         catalogue = Catalogue.builtIn().with(scenario.catalogue());
         groups = labels(scenario.groups(), Group::id, Group::label);
         facilities = labels(scenario.facilities(), Facility::id, Facility::label);
@@ -64,6 +67,19 @@ final class Names {
                         .map(Variant::label)
                         .findFirst()
                         .orElse(id);
+    }
+
+    /** The title of a rule that was changed, and for whom where it was not for all. */
+    String changedRule(String id) {
+        List<String> by = scenario.groups().stream()
+                .filter(group -> RuleSettings.of(Rulebook.builtIn(), scenario, group)
+                        .softened()
+                        .contains(id))
+                .map(Group::label)
+                .toList();
+        return by.isEmpty() || by.size() == scenario.groups().size()
+                ? rule(id)
+                : rule(id) + " (" + String.join(", ", by) + ")";
     }
 
     static String rule(String id) {

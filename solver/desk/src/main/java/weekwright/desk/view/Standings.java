@@ -45,9 +45,15 @@ final class Standings {
                         .filter(breaches -> !breaches.lines().isEmpty())
                         .toList(),
                 plan.leftOut().stream().map(this::line).toList(),
-                findings(RuleLevel.TOLD).map(Standings::line).toList(),
-                plan.softened().stream().map(Names::rule).toList(),
-                plan.solver() == null ? titles(kept) : countedByTheme(kept));
+                told(),
+                plan.softened().stream().map(names::changedRule).toList(),
+                plan.solver() == null ? titles(kept) : countedByTheme(kept, plan.findings()));
+    }
+
+    private List<Line> told() {
+        List<Finding> told = findings(RuleLevel.TOLD).toList();
+        return new GoodToKnow(names, told)
+                .lines(told).stream().map(text -> new Line(null, text, null)).toList();
     }
 
     /** Of a plan written by hand, every rule that it keeps by its title. */
@@ -56,12 +62,13 @@ final class Standings {
     }
 
     /** Of a plan that was searched for, how many of each theme: what is not kept is named among the breaches. */
-    private static List<String> countedByTheme(List<String> kept) {
+    private static List<String> countedByTheme(List<String> kept, List<Finding> findings) {
         if (kept.isEmpty()) {
             return List.of();
         }
         Map<String, List<Rule>> themes = Rulebook.builtIn().rules().stream()
-                .filter(rule -> rule.judged() && rule.level() != RuleLevel.OFF)
+                .filter(Rule::judged)
+                .filter(rule -> !factOrOff(rule) || kept.contains(rule.id()) || costs(rule, findings))
                 .collect(Collectors.groupingBy(Rule::theme, LinkedHashMap::new, Collectors.toList()));
         return themes.entrySet().stream()
                 .map(theme -> theme.getKey().replace('-', ' ') + " "
@@ -70,6 +77,16 @@ final class Standings {
                                 .count()
                         + " of " + theme.getValue().size())
                 .toList();
+    }
+
+    /** Whether nobody counts on it unless a coach says so. */
+    private static boolean factOrOff(Rule rule) {
+        return rule.level() == RuleLevel.OFF || rule.level() == RuleLevel.TOLD;
+    }
+
+    private static boolean costs(Rule rule, List<Finding> findings) {
+        return findings.stream()
+                .anyMatch(finding -> finding.rule().equals(rule.id()) && finding.level() != RuleLevel.TOLD);
     }
 
     private Breaches breaches(RuleLevel level) {

@@ -8,14 +8,20 @@ import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What the README shows is what the program does. */
 class ReadmeTest {
     private static final Path README = Path.of("../../README.md");
     private static final Pattern WEEK =
             Pattern.compile("(<!-- week: .*? -->\n```\n)(.*?)(```\n<!-- end of week -->)", Pattern.DOTALL);
+    private static final Pattern WHY_NOT =
+            Pattern.compile("(<!-- whynot: .*? -->\n```\n)(.*?)(```\n<!-- end of whynot -->)", Pattern.DOTALL);
     /** Set to {@code write} to put the week of today into the README. */
     private static final String WRITE = "weekwright.readme";
+
+    @TempDir
+    private Path folder;
 
     private final Trial trial = new Trial();
 
@@ -23,18 +29,31 @@ class ReadmeTest {
     void the_week_is_the_one_that_is_proposed() throws IOException {
         trial.run("propose", "demo:one-match", "--moves", "5000");
         String week = trial.out().substring(0, trial.out().indexOf("\n\nFound with ") + 1);
+        shows(WEEK, week);
+    }
+
+    @Test
+    void the_answer_to_whynot_is_the_one_that_is_given() throws IOException {
+        Path plan = folder.resolve("plan.json");
+        trial.run("propose", "demo:one-match", "--moves", "5000", "-o", plan.toString());
+        trial.run(
+                "whynot", "demo:one-match", plan.toString(), "--session", "first-squad/heavy-lower-knee/2027-02-08/1");
+        shows(WHY_NOT, trial.out());
+    }
+
+    private static void shows(Pattern part, String text) throws IOException {
         String readme = Files.readString(README);
         if ("write".equals(System.getProperty(WRITE))) {
-            readme = WEEK.matcher(readme).replaceFirst("$1" + Matcher.quoteReplacement(week) + "$3");
+            readme = part.matcher(readme).replaceFirst("$1" + Matcher.quoteReplacement(text) + "$3");
             Files.writeString(README, readme);
         }
 
-        Matcher shown = WEEK.matcher(readme);
+        Matcher shown = part.matcher(readme);
 
         assertThat(shown.find()).isTrue();
         assertThat(shown.group(2))
                 .as("run with -D" + WRITE + "=write to refresh it")
-                .isEqualTo(week);
+                .isEqualTo(text);
     }
 
     @Test
@@ -55,6 +74,6 @@ class ReadmeTest {
                 }
             }
         }
-        assertThat(commands).isEqualTo(11);
+        assertThat(commands).isEqualTo(12);
     }
 }

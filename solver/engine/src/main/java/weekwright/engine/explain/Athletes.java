@@ -8,8 +8,14 @@ import weekwright.model.scenario.Athlete;
 final class Athletes {
     private Athletes() {}
 
-    /** Ids of those concerned, where all are listed by name and they are not the whole group; else none. */
+    /**
+     * Ids of those concerned, where all are listed by name and they are not the whole group, or where the
+     * finding is about them and not their fellows; else none.
+     */
     static List<String> named(Problem problem, Fact fact) {
+        if (!fact.athletes().isEmpty()) {
+            return fact.athletes();
+        }
         List<String> ids = fact.cohorts().stream()
                 .flatMap(cohort -> problem.cohorts.get(cohort).athletes().stream())
                 .toList();

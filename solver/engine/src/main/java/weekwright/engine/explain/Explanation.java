@@ -23,16 +23,13 @@ import weekwright.model.plan.Placement;
 import weekwright.model.plan.Plan;
 import weekwright.model.plan.Solver;
 import weekwright.model.rulebook.Rule;
+import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.rulebook.Rulebook;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Scenario;
 
 /** Writes the plan document of where the sessions lie, with all that is to be said of it. */
 public final class Explanation {
-    private static final int DAYS_AHEAD = 6;
-    private static final int DAYS_AFTER = 2;
-    private static final int FAR = 3;
-
     private final Problem problem;
     private final Judge judge;
     private final Problem free;
@@ -57,10 +54,8 @@ public final class Explanation {
 
     /** The judged plan. */
     public Judged judged(@Nullable Moment published, @Nullable Solver solver) {
-        FactSink sink = new FactSink(problem, judge);
-        judge.explain(sink);
-        judge.explainFixed(sink);
-        List<Finding> findings = new Findings(problem).of(sink.facts());
+        WhatIf whatIf = new WhatIf(problem, judge);
+        List<Finding> findings = new Findings(problem).of(FactSink.all(problem, judge));
         Plan plan = new Plan(
                 Scenario.VERSION,
                 problem.scenario.id(),
@@ -68,7 +63,7 @@ public final class Explanation {
                 published,
                 solver,
                 placements(),
-                new LeftOuts(free, free == problem ? judge : Judge.of(free, sameIn(free, at))).all(),
+                new LeftOuts(free == problem ? whatIf : new WhatIf(free, Judge.of(free, sameIn(free, at)))).all(),
                 softened(),
                 judge.total().totals(),
                 findings);
@@ -132,7 +127,9 @@ public final class Explanation {
 
     private List<String> kept(List<Finding> findings) {
         TreeSet<String> inForce = new TreeSet<>();
-        problem.groups.forEach(group -> inForce.addAll(judge.rulesInForce(group.index)));
+        problem.groups.forEach(group -> judge.rulesInForce(group.index).stream()
+                .filter(rule -> group.settings.level(rule) != RuleLevel.TOLD)
+                .forEach(inForce::add));
         findings.forEach(finding -> inForce.remove(finding.rule()));
         return Rulebook.builtIn().rules().stream()
                 .map(Rule::id)
@@ -149,7 +146,7 @@ public final class Explanation {
                 days.add(new DayPicture(
                         group.group.id(),
                         problem.calendar.date(day),
-                        matchDay(group, day),
+                        MatchDays.of(group, day),
                         state.demand(),
                         state.loadTenths() / 10.0,
                         state.dayClass()));
@@ -164,24 +161,5 @@ public final class Explanation {
                 .max(Comparator.comparingInt(Cohort::heads).thenComparingInt(cohort -> -cohort.index()))
                 .orElseThrow()
                 .index();
-    }
-
-    /** MD+1 and MD+2 while the next fixture is still far; otherwise the days to it. */
-    private static @Nullable Integer matchDay(GroupInfo group, int day) {
-        Integer ahead = daysTo(group, day, 1, DAYS_AHEAD);
-        Integer after = daysTo(group, day, -1, DAYS_AFTER);
-        if (ahead == null || (after != null && after > 0 && ahead > FAR)) {
-            return after;
-        }
-        return -ahead;
-    }
-
-    private static @Nullable Integer daysTo(GroupInfo group, int day, int step, int most) {
-        for (int distance = 0; distance <= most; distance++) {
-            if (group.fixtureOn(day + step * distance)) {
-                return distance;
-            }
-        }
-        return null;
     }
 }

@@ -2,11 +2,14 @@ package weekwright.engine.explain;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.AimInfo;
 import weekwright.engine.problem.FacilityInfo;
+import weekwright.engine.problem.GroupInfo;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
@@ -32,10 +35,26 @@ final class FactSink implements Sink {
     private final Problem problem;
     private final Judge judge;
     private final List<Fact> facts = new ArrayList<>();
+    private final Set<Key> known = new HashSet<>();
+    private int part = Judge.FIXED;
 
     FactSink(Problem problem, Judge judge) {
         this.problem = problem;
         this.judge = judge;
+    }
+
+    /** All that is broken and told of a plan as it stands. */
+    static List<Fact> all(Problem problem, Judge judge) {
+        FactSink sink = new FactSink(problem, judge);
+        judge.explain(sink::in);
+        judge.explainFixed(sink.in(Judge.FIXED));
+        return sink.facts();
+    }
+
+    /** Says which part of the plan the next breaches belong to. */
+    FactSink in(int number) {
+        part = number;
+        return this;
     }
 
     List<Fact> facts() {
@@ -46,14 +65,18 @@ final class FactSink implements Sink {
     public void breach(JudgedRule rule, View view, Breach breach, int groupHeads) {
         boolean told = breach.isTold() || rule.level() == RuleLevel.TOLD;
         int[] cohorts = breach.cohorts();
+        List<Stimulus> things = things(rule, view, breach, cohorts);
         facts.add(new Fact(
+                key(Key.of(part, rule, view, breach), told),
                 rule,
                 told ? RuleLevel.TOLD : rule.level(),
                 told ? 0 : Price.tenths(rule, breach, groupHeads),
                 breach.heads(),
                 view.group(),
+                groups(view, things),
                 Arrays.stream(cohorts).boxed().toList(),
-                things(rule, view, breach, cohorts),
+                breach.athletes(),
+                things,
                 session(view),
                 facility(rule, view),
                 aim(view),
@@ -62,6 +85,24 @@ final class FactSink implements Sink {
                 breach.detail(),
                 breach.measured(),
                 breach.limit()));
+    }
+
+    private List<GroupInfo> groups(View view, List<Stimulus> things) {
+        List<GroupInfo> ofSessions = things.stream()
+                .filter(thing -> thing.placed() && !(view instanceof GroupView))
+                .map(thing -> problem.groups.get(thing.group))
+                .distinct()
+                .toList();
+        return ofSessions.isEmpty() ? List.of(view.group()) : ofSessions;
+    }
+
+    /** What is only told is never looked for again; what counts has a key of its own. */
+    private Key key(Key key, boolean told) {
+        Key own = key;
+        while (!told && !known.add(own)) {
+            own = own.next();
+        }
+        return own;
     }
 
     private static @Nullable Session session(View view) {
@@ -140,7 +181,7 @@ final class FactSink implements Sink {
         if (view instanceof LeadsView leads) {
             return List.of(leads.first(), leads.second());
         }
-        if (!breach.about().isEmpty() && view instanceof AimView) {
+        if (!breach.about().isEmpty()) {
             return breach.about();
         }
         if (view instanceof AimView aim) {
@@ -157,6 +198,9 @@ final class FactSink implements Sink {
     private List<Stimulus> onDays(JudgedRule rule, GroupView view, Breach breach, int cohort) {
         return switch (rule.id()) {
             case "free-day", "six-days-running", "speed-exposure", "pathway-neglected" -> List.of();
+            case "week-load", "load-spread", "load-ratio" -> List.of();
+            case "college-in-season", "college-out-of-season", "youth" ->
+                breach.firstDay() == breach.lastDay() ? between(cohort, breach, false) : List.of();
             case "taper" -> List.of(view.fixture());
             case "return-dose" -> sprints(cohort, breach.firstDay());
             case "night-rest", "night-rest-margin" -> eveningAndMorning(cohort, breach.firstDay());

@@ -60,8 +60,8 @@ final class Findings {
                 null,
                 inPlan ? problem.calendar.date(7 * week) : null,
                 oneDay ? problem.calendar.date(fact.firstDay()) : null,
-                inUnit(rule, fact.measured()),
-                inUnit(rule, fact.limit()),
+                inUnit(rule, fact, fact.measured()),
+                inUnit(rule, fact, fact.limit()),
                 rule.unit(),
                 wording.text(fact),
                 null,
@@ -92,9 +92,10 @@ final class Findings {
     }
 
     /** A judge counts in minutes, tenths, hundredths or ones; the document in the rule's unit. */
-    private static double inUnit(Rule rule, int value) {
+    private static double inUnit(Rule rule, Fact fact, int value) {
         double factor = switch (rule.unit()) {
             case "h" -> 60;
+            case "h or days" -> fact.detail() == FactWording.DAYS_OFF ? 1 : 60;
             case "AU", "%" -> 10;
             case "share", "times" -> 100;
             case "points of demand" -> 100;

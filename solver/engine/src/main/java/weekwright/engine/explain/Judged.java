@@ -7,7 +7,7 @@ import weekwright.model.plan.Plan;
  * A plan that was judged.
  *
  * @param plan the plan with its totals, findings and what is left out
- * @param kept ids of the rules that were judged and found kept, in the order of the rulebook
+ * @param kept ids of the rules that were judged and found kept, in the order of the rulebook; facts are not among them
  * @param days each group's days in order
  */
 public record Judged(Plan plan, List<String> kept, List<DayPicture> days) {

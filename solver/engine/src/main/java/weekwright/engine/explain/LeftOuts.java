@@ -13,12 +13,10 @@ import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.Judge;
 import weekwright.engine.rules.MissingSession;
-import weekwright.engine.rules.Sink;
 import weekwright.model.plan.Blocker;
 import weekwright.model.plan.CheapestOption;
 import weekwright.model.plan.LeftOut;
 import weekwright.model.plan.Pin;
-import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.rulebook.Rulebook;
 import weekwright.model.scenario.Dose;
 
@@ -26,12 +24,16 @@ import weekwright.model.scenario.Dose;
 final class LeftOuts {
     private final Problem problem;
     private final Judge judge;
+    private final WhatIf whatIf;
     private final Names names;
+    private final GroupNames groups;
 
-    LeftOuts(Problem problem, Judge judge) {
-        this.problem = problem;
-        this.judge = judge;
+    LeftOuts(WhatIf whatIf) {
+        this.whatIf = whatIf;
+        problem = whatIf.problem;
+        judge = whatIf.judge;
         names = new Names(problem);
+        groups = new GroupNames(problem);
     }
 
     List<LeftOut> all() {
@@ -57,19 +59,21 @@ final class LeftOuts {
         int owed = Math.max(0, aim.least(week) - forLeast);
         int wanted = Math.max(owed, aim.target(week) - counted);
         int told = 0;
+        Survey survey = null;
         for (Session session : sessions) {
             boolean missing = judge.at(session) == null && (told < wanted || !session.pin.isNone());
             if (missing) {
-                all.add(leftOut(session, told < owed));
+                // The sessions of an aim's week are alike: what holds of one that is missing holds of all.
+                survey = survey == null ? survey(session) : survey;
+                all.add(leftOut(session, survey, told < owed));
                 told++;
             }
         }
     }
 
-    private LeftOut leftOut(Session session, boolean owed) {
+    private LeftOut leftOut(Session session, Survey survey, boolean owed) {
         AimInfo aim = java.util.Objects.requireNonNull(session.aim);
         MissingSession missing = MissingSession.of(aim, owed);
-        Survey survey = survey(session);
         Pin pin = session.pin.isNone() ? null : outAndDays(session.pin);
         return new LeftOut(
                 session.id,
@@ -80,7 +84,7 @@ final class LeftOuts {
                 survey.options,
                 survey.blockers(),
                 survey.cheapest,
-                text(session, survey));
+                groups.named(session.group, text(session, survey)));
     }
 
     /** Of a session that lies nowhere only that it is out, and the days barred, can be held. */
@@ -111,46 +115,22 @@ final class LeftOuts {
 
     private Survey survey(Session session) {
         Survey survey = new Survey();
-        Cost before = judge.total().copy();
-        judge.keep();
         for (Stimulus option : problem.thinkable(session)) {
             survey.options++;
-            Map<String, Integer> broken = newMusts(session, option);
-            broken.keySet().forEach(rule -> {
+            Effect effect = whatIf.of(session, option);
+            List<String> musts = effect.mustsBroken();
+            musts.forEach(rule -> {
                 int[] counts = survey.byRule.computeIfAbsent(rule, id -> new int[2]);
                 counts[0]++;
-                counts[1] += broken.size() == 1 ? 1 : 0;
+                counts[1] += musts.size() == 1 ? 1 : 0;
             });
-            survey.free += broken.isEmpty() ? 1 : 0;
-            Cost change = judge.total().copy();
-            change.subtract(before);
-            if (survey.change == null || change.compareLevels(survey.change) < 0) {
-                survey.change = change;
-                survey.cheapest = cheapest(option, change);
+            survey.free += musts.isEmpty() ? 1 : 0;
+            if (survey.change == null || effect.change().compareLevels(survey.change) < 0) {
+                survey.change = effect.change();
+                survey.cheapest = cheapest(option, effect.change());
             }
-            judge.revert();
         }
         return survey;
-    }
-
-    /** Must rules that are broken more often with the option than without it; the judge is left with it. */
-    private Map<String, Integer> newMusts(Session session, Stimulus option) {
-        Map<String, Integer> without = new LinkedHashMap<>();
-        judge.explainAround(session, option, counting(without));
-        judge.move(session, option);
-        judge.settle();
-        Map<String, Integer> with = new LinkedHashMap<>();
-        judge.explainAround(session, option, counting(with));
-        with.entrySet().removeIf(entry -> entry.getValue() <= without.getOrDefault(entry.getKey(), 0));
-        return with;
-    }
-
-    private static Sink counting(Map<String, Integer> musts) {
-        return (rule, view, breach, heads) -> {
-            if (rule.level() == RuleLevel.MUST && !breach.isTold()) {
-                musts.merge(rule.id(), 1, Integer::sum);
-            }
-        };
     }
 
     private CheapestOption cheapest(Stimulus option, Cost change) {

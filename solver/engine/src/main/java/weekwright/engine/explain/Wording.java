@@ -16,18 +16,23 @@ import weekwright.model.scenario.Prefer;
 final class Wording {
     private final Problem problem;
     private final Names names;
+    private final GroupNames groups;
     private final WantWording wants;
+    private final FactWording facts;
 
     Wording(Problem problem) {
         this.problem = problem;
         names = new Names(problem);
+        groups = new GroupNames(problem);
         wants = new WantWording(problem);
+        facts = new FactWording(problem);
     }
 
     /** The finding in a coach's words. */
     String text(Fact fact) {
         String sentence = wants.sentence(fact);
-        return (sentence == null ? sentence(fact) : sentence) + concerns(fact);
+        sentence = sentence == null ? facts.sentence(fact) : sentence;
+        return groups.named(fact.groups(), (sentence == null ? sentence(fact) : sentence) + concerns(fact));
     }
 
     private String sentence(Fact fact) {
@@ -408,7 +413,7 @@ final class Wording {
 
     /** Whom a finding concerns, where it is not the whole group. */
     private String concerns(Fact fact) {
-        if (fact.cohorts().isEmpty() || fact.heads() >= fact.group().heads) {
+        if (fact.cohorts().isEmpty() || !fact.athletes().isEmpty() || fact.heads() >= fact.group().heads) {
             return "";
         }
         List<String> athletes = Athletes.named(problem, fact);

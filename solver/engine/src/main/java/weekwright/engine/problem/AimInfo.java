@@ -48,6 +48,11 @@ public final class AimInfo {
         return shortened(aim.perWeek(), calendar.daysIn(week)).most();
     }
 
+    /** Sessions wanted in a week beside the commitments of the family; more are placed only where that betters the plan. */
+    public int wanted(int week) {
+        return Math.max(0, Math.max(target(week), least(week)) - commitments[week]);
+    }
+
     /** Weekly numbers in a week of fewer days: least rounded down, target half up, most up. */
     public static PerWeek shortened(PerWeek perWeek, int days) {
         if (days == 7) {

@@ -11,6 +11,8 @@ public final class Cost {
     public long key;
     public long main;
     public long want;
+    /** Sessions beyond the number wanted: of plans that are otherwise as good, the one with fewer is better. */
+    public long beyond;
     /** Weighted sum of must breaches, with their amounts. */
     public long mustSlope;
     /** Weighted sum of all other breaches. */
@@ -22,6 +24,7 @@ public final class Cost {
         key = 0;
         main = 0;
         want = 0;
+        beyond = 0;
         mustSlope = 0;
         restSlope = 0;
     }
@@ -32,6 +35,7 @@ public final class Cost {
         key += other.key;
         main += other.main;
         want += other.want;
+        beyond += other.beyond;
         mustSlope += other.mustSlope;
         restSlope += other.restSlope;
     }
@@ -42,6 +46,7 @@ public final class Cost {
         key -= other.key;
         main -= other.main;
         want -= other.want;
+        beyond -= other.beyond;
         mustSlope -= other.mustSlope;
         restSlope -= other.restSlope;
     }
@@ -52,6 +57,7 @@ public final class Cost {
         key = other.key;
         main = other.main;
         want = other.want;
+        beyond = other.beyond;
         mustSlope = other.mustSlope;
         restSlope = other.restSlope;
     }
@@ -63,7 +69,7 @@ public final class Cost {
         return copy;
     }
 
-    /** Compares in the order must, key, main, want; negative when this one is better. */
+    /** Compares in the order must, key, main, want, sessions beyond the number wanted; negative when this one is better. */
     public int compareLevels(Cost other) {
         if (must != other.must) {
             return Long.compare(must, other.must);
@@ -74,7 +80,10 @@ public final class Cost {
         if (main != other.main) {
             return Long.compare(main, other.main);
         }
-        return Long.compare(want, other.want);
+        if (want != other.want) {
+            return Long.compare(want, other.want);
+        }
+        return Long.compare(beyond, other.beyond);
     }
 
     /** The sums as totals of the plan document. */
@@ -82,9 +91,9 @@ public final class Cost {
         return new Totals(must / 10.0, key / 10.0, main / 10.0, want / 10.0);
     }
 
-    /** Whether nothing is broken at any level. */
+    /** Whether nothing is broken at any level and no session lies beyond the number wanted: no plan is better. */
     public boolean clean() {
-        return must == 0 && key == 0 && main == 0 && want == 0;
+        return must == 0 && key == 0 && main == 0 && want == 0 && beyond == 0;
     }
 
     /** Whether the sums and the slopes are equal. */

@@ -49,4 +49,9 @@ public final class FacilityInfo {
                 || facility.straightMetres() == null
                 || facility.straightMetres() >= family.straightMetres();
     }
+
+    /** Minutes by which it would have to be open longer for a whole span; without end where it is closed then. */
+    public int openLonger(int from, int to) {
+        return closed.inside(from, to) > 0 ? Integer.MAX_VALUE : open.missing(from, to);
+    }
 }

@@ -1,5 +1,6 @@
 package weekwright.engine.problem;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -23,7 +24,12 @@ public final class GroupInfo {
     private final List<Stimulus> fixtures = new ArrayList<>();
     private final boolean[] fixtureDays;
 
-    GroupInfo(int index, Group group, int heads, Calendar calendar, RuleSettings settings) {
+    /** Birth date of the youngest athlete listed in the group; null where none is known. */
+    public final @Nullable LocalDate youngest;
+
+    GroupInfo(
+            int index, Group group, int heads, Calendar calendar, RuleSettings settings, @Nullable LocalDate youngest) {
+        this.youngest = youngest;
         this.index = index;
         this.group = group;
         this.heads = heads;
@@ -89,5 +95,10 @@ public final class GroupInfo {
         int blocked = to - from - windows.inside(from, to);
         int gone = away.inside(from, to);
         return Math.min(to - from, blocked + gone);
+    }
+
+    /** Minutes by which the group would have to be free longer for a whole span; without end where it is away then. */
+    public int freeLonger(int from, int to) {
+        return away.inside(from, to) > 0 ? Integer.MAX_VALUE : windows.missing(from, to);
     }
 }

@@ -47,8 +47,12 @@ final class Options {
         return new Session(draft, options, coarse.length == 0 ? options : coarse);
     }
 
-    /** All starts, places of the right kind and doses in the group's free time, open or not; pins are ignored. */
-    List<Stimulus> thinkable(Session session) {
+    /**
+     * All starts, places of the right kind and doses in the group's free time, open or not; pins are ignored.
+     *
+     * @param longer minutes by which the group's free time is taken to be longer
+     */
+    List<Stimulus> thinkable(Session session, int longer) {
         SessionDraft draft = new SessionDraft(
                 session.index,
                 session.id,
@@ -59,6 +63,8 @@ final class Options {
                 weekwright.model.plan.Pin.NONE,
                 null);
         draft.openOnly = false;
+        draft.longer = longer;
+        draft.like = session.aim == null ? session.before : null;
         List<Stimulus> found = new ArrayList<>();
         addAll(draft, null, found);
         return found;
@@ -110,7 +116,10 @@ final class Options {
 
     private void addPlaces(SessionDraft draft, List<Stimulus> found, int day, int start, Dose dose) {
         int end = start + minutes(draft, dose);
-        if (!draft.anyHour && draft.group.outside(start, end) > 0) {
+        boolean outside = draft.longer == 0
+                ? draft.group.outside(start, end) > 0
+                : draft.group.freeLonger(start, end) > draft.longer;
+        if (!draft.anyHour && outside) {
             return;
         }
         for (int facility : facilities(draft)) {
@@ -129,6 +138,9 @@ final class Options {
         boolean held = draft.placement != null && draft.pin.dose();
         if (draft.aim != null && !held) {
             return draft.aim.aim.doses().stream().sorted().distinct().toList();
+        }
+        if (draft.like != null) {
+            return List.of(draft.like.dose);
         }
         return List.of(draft.placement == null ? Dose.FULL : draft.placement.dose());
     }
@@ -156,6 +168,9 @@ final class Options {
     }
 
     private int minutes(SessionDraft draft, Dose dose) {
+        if (draft.like != null) {
+            return draft.like.minutes();
+        }
         Aim aim = draft.aim == null ? null : draft.aim.aim;
         return Demands.wholeMinutes(
                 draft.family.family,

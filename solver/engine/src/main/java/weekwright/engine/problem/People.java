@@ -6,6 +6,8 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import weekwright.model.scenario.Appearance;
 import weekwright.model.scenario.Athlete;
 import weekwright.model.scenario.Commitment;
@@ -57,6 +59,16 @@ final class People {
                 .filter(athlete -> athlete.groups().contains(group.id()))
                 .count();
         return group.headcount() == null ? Math.max(1, listed) : Math.max(group.headcount(), listed);
+    }
+
+    /** Birth date of the youngest athlete listed in a group; null where none is known. */
+    static @Nullable LocalDate youngest(Scenario scenario, Group group) {
+        return scenario.athletes().stream()
+                .filter(athlete -> athlete.groups().contains(group.id()))
+                .map(Athlete::born)
+                .filter(Objects::nonNull)
+                .max(LocalDate::compareTo)
+                .orElse(null);
     }
 
     /** All cohorts of groups, in order. */

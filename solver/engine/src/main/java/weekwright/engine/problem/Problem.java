@@ -1,7 +1,11 @@
 package weekwright.engine.problem;
 
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import weekwright.model.scenario.Athlete;
 import weekwright.model.scenario.Scenario;
 
 /** All that the judge and the search need to know, in lists whose order is that of the documents. */
@@ -44,6 +48,7 @@ public final class Problem {
     private final int[][] transferMinutes;
     private final Stimulus[][][] fixedByCohortDay;
     private final int[] lineOf;
+    private final Map<String, Athlete> athletes;
 
     Problem(ProblemBuilder builder) {
         scenario = builder.scenario;
@@ -58,6 +63,7 @@ public final class Problem {
         fixtures = fixed.stream().filter(Stimulus::isFixture).toList();
         stayClose = builder.stayClose;
         liftLines = LiftLine.of(this);
+        athletes = scenario.athletes().stream().collect(Collectors.toUnmodifiableMap(Athlete::id, Function.identity()));
         lineOf = new int[sessions.size()];
         java.util.Arrays.fill(lineOf, -1);
         liftLines.forEach(line -> line.sessions.forEach(session -> lineOf[session.index] = line.index));
@@ -87,7 +93,9 @@ public final class Problem {
                     .toArray();
         }
         travelMinutes = longestLegs();
-        knownFrom = cohorts.stream().mapToInt(this::firstKnownDay).toArray();
+        knownFrom = cohorts.stream()
+                .mapToInt(cohort -> firstKnownDay(cohort, builder))
+                .toArray();
         fixedByCohortDay = new Stimulus[cohorts.size()][calendar.days() + 2 * EDGE][];
         for (Cohort cohort : cohorts) {
             for (int day = -EDGE; day < calendar.days() + EDGE; day++) {
@@ -96,9 +104,10 @@ public final class Problem {
         }
     }
 
-    private int firstKnownDay(Cohort cohort) {
+    private int firstKnownDay(Cohort cohort, ProblemBuilder builder) {
         return scenario.history().stream()
                 .filter(entry -> groups.get(cohort.mainGroup()).group.id().equals(entry.group()))
+                .filter(entry -> !builder.family(entry.family()).fixture)
                 .mapToInt(entry -> calendar.day(entry.start().date()))
                 .reduce(0, Math::min);
     }
@@ -140,11 +149,24 @@ public final class Problem {
     }
 
     /**
-     * The first day of which something is written down for a cohort: of its main group's earliest entry of history, missed
-     * or done, or the plan's first.
+     * The first day of which training is written down for a cohort: of its main group's earliest session in the history,
+     * missed or done, or the plan's first. Fixtures alone say nothing of the training between them.
      */
     public int knownFrom(int cohort) {
         return knownFrom[cohort];
+    }
+
+    /**
+     * An athlete by id.
+     *
+     * @throws IllegalArgumentException when there is none
+     */
+    public Athlete athlete(String id) {
+        Athlete athlete = athletes.get(id);
+        if (athlete == null) {
+            throw new IllegalArgumentException("no athlete is called \"" + id + "\"");
+        }
+        return athlete;
     }
 
     /** Groups that a booking brings to a facility: one a session, a commitment's own number, none for single athletes. */
@@ -193,7 +215,12 @@ public final class Problem {
      * not: what a coach would look through to see what stands in the way.
      */
     public List<Stimulus> thinkable(Session session) {
-        return options.thinkable(session);
+        return options.thinkable(session, 0);
+    }
+
+    /** The same, were the group free so many minutes longer at either end of its hours. */
+    public List<Stimulus> thinkable(Session session, int longer) {
+        return options.thinkable(session, longer);
     }
 
     /** The lift line of a session, by its place in {@link #liftLines}, or -1 where its family has no variants. */

@@ -57,7 +57,13 @@ public final class ProblemBuilder {
         for (Group group : scenario.groups()) {
             groupIndex.put(group.id(), groups.size());
             RuleSettings settings = RuleSettings.of(Rulebook.builtIn(), scenario, group);
-            groups.add(new GroupInfo(groups.size(), group, People.heads(scenario, group), calendar, settings));
+            groups.add(new GroupInfo(
+                    groups.size(),
+                    group,
+                    People.heads(scenario, group),
+                    calendar,
+                    settings,
+                    People.youngest(scenario, group)));
         }
         for (GroupInfo group : groups) {
             for (Aim aim : group.group.aims()) {

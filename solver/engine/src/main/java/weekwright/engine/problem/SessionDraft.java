@@ -17,8 +17,14 @@ final class SessionDraft {
     final @Nullable Placement placement;
 
     boolean openOnly = true;
+    /** Minutes by which the group's free time is taken to be longer at either end. */
+    int longer;
     /** Windows and opening hours left aside, where pins leave no other way. */
     boolean anyHour;
+
+    /** Whose length and dose it keeps: those of an extra session are the coach's. */
+    @Nullable
+    Stimulus like;
 
     boolean stays;
 

@@ -42,4 +42,18 @@ public final class Spans {
         }
         return minutes;
     }
+
+    /**
+     * Minutes by which one of these spans would have to be longer, at its ends together, so that {@code [from, to)} lies
+     * inside it; 0 where it does, {@link Integer#MAX_VALUE} where there is no span.
+     */
+    public int missing(int from, int to) {
+        int at = Arrays.binarySearch(froms, from);
+        int near = at >= 0 ? at : -at - 2;
+        int least = Integer.MAX_VALUE;
+        for (int i = Math.max(0, near); i < froms.length && i <= near + 1; i++) {
+            least = Math.min(least, Math.max(0, froms[i] - from) + Math.max(0, to - tos[i]));
+        }
+        return least;
+    }
 }

@@ -20,4 +20,9 @@ public final class StaffInfo {
     public boolean works(int from, int to) {
         return windows.inside(from, to) == to - from && away.inside(from, to) == 0;
     }
+
+    /** Minutes by which this person would have to work longer for a whole span; without end for who is away then. */
+    public int worksLonger(int from, int to) {
+        return away.inside(from, to) > 0 ? Integer.MAX_VALUE : windows.missing(from, to);
+    }
 }

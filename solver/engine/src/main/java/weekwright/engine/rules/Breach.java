@@ -21,6 +21,7 @@ public final class Breach {
     private int detail;
     private @Nullable Stimulus first;
     private @Nullable Stimulus second;
+    private List<String> athletes = List.of();
 
     /** Starts anew. */
     Breach none() {
@@ -32,6 +33,7 @@ public final class Breach {
         detail = 0;
         first = null;
         second = null;
+        athletes = List.of();
         return this;
     }
 
@@ -45,6 +47,12 @@ public final class Breach {
     /** Says which of several forms of the rule is broken. */
     Breach detail(int form) {
         detail = form;
+        return this;
+    }
+
+    /** Says whom it concerns by name, where those are not all of the cohorts concerned. */
+    Breach named(List<String> ids) {
+        athletes = List.copyOf(ids);
         return this;
     }
 
@@ -159,6 +167,11 @@ public final class Breach {
     /** What it is about, in order of start, where the view does not tell; otherwise nothing. */
     public List<Stimulus> about() {
         return Stream.of(first, second).filter(Objects::nonNull).toList();
+    }
+
+    /** Ids of those concerned, where they are not all of the cohorts concerned; otherwise nothing. */
+    public List<String> athletes() {
+        return athletes;
     }
 
     /** Cohorts concerned. */

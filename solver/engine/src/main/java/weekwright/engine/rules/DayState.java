@@ -50,8 +50,6 @@ public final class DayState {
     boolean placedCounts;
     /** Whole minutes of sessions and commitments. */
     int wholeMinutes;
-    /** Whole minutes of what is placed. */
-    int placedMinutes;
 
     int firstStart;
     boolean firstPlaced;
@@ -121,7 +119,7 @@ public final class DayState {
         return mainMinutes == other.mainMinutes
                 && placedCounts == other.placedCounts
                 && wholeMinutes == other.wholeMinutes
-                && placedMinutes == other.placedMinutes;
+                && placed == other.placed;
     }
 
     /** Whether the hard work is the same: what blocks and runs of high days read. */
@@ -198,7 +196,6 @@ public final class DayState {
         mainMinutes = 0;
         placedCounts = false;
         wholeMinutes = 0;
-        placedMinutes = 0;
         firstStart = NEVER;
         firstPlaced = false;
         lastEnd = -NEVER;
@@ -278,7 +275,6 @@ public final class DayState {
             return;
         }
         wholeMinutes += thing.minutes();
-        placedMinutes += thing.placed() ? thing.minutes() : 0;
         if (family.counted) {
             mainMinutes += thing.minutes() - thing.warmUp;
             placedCounts |= thing.placed();

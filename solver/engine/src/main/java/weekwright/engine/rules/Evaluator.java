@@ -29,12 +29,17 @@ final class Evaluator {
     private final Lifts lifts;
     private final Stimulus[][][] fixedBookings;
 
-    Evaluator(Problem problem, Timelines timelines, Scopes scopes) {
+    /**
+     * Shows the scopes of a plan.
+     *
+     * @param told whether rules that are only told are asked, too
+     */
+    Evaluator(Problem problem, Timelines timelines, Scopes scopes, boolean told) {
         this.problem = problem;
         this.timelines = timelines;
         this.scopes = scopes;
         for (GroupInfo group : problem.groups) {
-            rules.add(new GroupRules(group.settings));
+            rules.add(new GroupRules(group.settings, told));
         }
         pairReach = PairReach.days(problem);
         groupView = new GroupView(problem, timelines);
@@ -137,6 +142,7 @@ final class Evaluator {
             case RUN -> judge(rules.get(scope.owner()).run, group(scope).onDay(scope.at() - scopes.runEdge), sink);
             case STRETCH -> judge(rules.get(scope.owner()).stretch, group(scope).onDay(scope.at()), sink);
             case WEEK -> judge(rules.get(scope.owner()).week, group(scope).inWeek(scope.at()), sink);
+            case LOADS -> judge(rules.get(scope.owner()).loads, group(scope).inWeek(scope.at()), sink);
             case LINK -> link(scope, sink);
             case FIXTURE -> {
                 Scopes.FixtureScope of = scopes.fixtures.get(scope.owner());
@@ -162,6 +168,16 @@ final class Evaluator {
     private static <V extends View> void judge(List<RuleOn<V>> judges, V view, Sink sink) {
         for (RuleOn<V> rule : judges) {
             rule.judge(view, sink);
+        }
+    }
+
+    /** What is told of fixtures and of groups as such. */
+    void facts(Sink sink) {
+        for (Scopes.FixtureScope of : scopes.fixtures) {
+            judge(rules.get(of.group()).fixtureFacts, fixture(of), sink);
+        }
+        for (GroupInfo group : problem.groups) {
+            judge(rules.get(group.index).groupFacts, groupView.of(group), sink);
         }
     }
 

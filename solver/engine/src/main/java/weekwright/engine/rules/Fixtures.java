@@ -24,6 +24,14 @@ final class Fixtures {
                 : FixtureWeight.REGULAR;
     }
 
+    /** Minutes of play in one to come. */
+    static int playMinutes(View view, Stimulus fixture) {
+        Integer own = fixture.kind == Stimulus.Kind.FIXTURE
+                ? view.problem.scenario.fixtures().get(fixture.index).playMinutes()
+                : null;
+        return own != null ? own : fixture.family == null ? 0 : fixture.family.family.minutes();
+    }
+
     /** Days of taper that are wanted before it; 0 for none. */
     static int taperDays(View view, Stimulus fixture) {
         Integer days = fixture.kind == Stimulus.Kind.FIXTURE

@@ -17,13 +17,23 @@ import weekwright.engine.rules.BeforeFixtureRules.DayBeforeLight;
 import weekwright.engine.rules.BeforeFixtureRules.PrimerEnd;
 import weekwright.engine.rules.BeforeFixtureRules.PrimerWindow;
 import weekwright.engine.rules.BeforeFixtureRules.TravelDayLight;
+import weekwright.engine.rules.FixtureFacts.FixturesClose;
+import weekwright.engine.rules.FixtureFacts.RestBetweenFixtures;
 import weekwright.engine.rules.LearningRules.FreshestFirst;
 import weekwright.engine.rules.LearningRules.LearnerFrequency;
 import weekwright.engine.rules.LearningRules.MaximumRepeated;
 import weekwright.engine.rules.LearningRules.VariantChurn;
+import weekwright.engine.rules.LoadFacts.LoadOfWeek;
+import weekwright.engine.rules.LoadFacts.LoadRatioOfWeek;
+import weekwright.engine.rules.LoadFacts.LoadSpread;
+import weekwright.engine.rules.LoadFacts.MarksOld;
 import weekwright.engine.rules.LoadRules.PathwayNeglected;
 import weekwright.engine.rules.LoadRules.ReturnDose;
 import weekwright.engine.rules.LoadRules.SpeedExposure;
+import weekwright.engine.rules.PackRules.CollegeDay;
+import weekwright.engine.rules.PackRules.CollegeInSeason;
+import weekwright.engine.rules.PackRules.CollegeOutOfSeason;
+import weekwright.engine.rules.PackRules.Youth;
 import weekwright.engine.rules.PlaceAndTimeRules.FacilityFits;
 import weekwright.engine.rules.PlaceAndTimeRules.FacilityOpen;
 import weekwright.engine.rules.PlaceAndTimeRules.FacilityRoom;
@@ -38,6 +48,7 @@ import weekwright.engine.rules.PreferenceRules.PreferredFacility;
 import weekwright.engine.rules.PreferenceRules.PreferredTime;
 import weekwright.engine.rules.PreferenceRules.SameLead;
 import weekwright.engine.rules.PreferenceRules.ShortWait;
+import weekwright.engine.rules.PreferenceRules.Softened;
 import weekwright.engine.rules.RecoveryRules.FreeDay;
 import weekwright.engine.rules.RecoveryRules.HighBlockFloor;
 import weekwright.engine.rules.RecoveryRules.HighBlockGap;
@@ -68,6 +79,9 @@ public final class GroupRules {
     final List<RuleOn<GroupView>> run;
     final List<RuleOn<GroupView>> stretch;
     final List<RuleOn<GroupView>> week;
+    /** What a week's load is measured against: its own days and those of the weeks before. */
+    final List<RuleOn<GroupView>> loads;
+
     final List<RuleOn<GroupView>> fixture;
     final List<RuleOn<GroupView>> taper;
     final List<RuleOn<GroupView>> link;
@@ -79,8 +93,25 @@ public final class GroupRules {
     final List<RuleOn<LeadsView>> leads;
     /** What is told of pins: they cost nothing, so that only explanations ask. */
     final List<RuleOn<PlacementView>> pins;
+    /** Facts about fixtures, which nobody here can mend: only explanations ask. */
+    final List<RuleOn<GroupView>> fixtureFacts;
+    /** Facts about a group as such: only explanations ask. */
+    final List<RuleOn<GroupView>> groupFacts;
 
-    GroupRules(RuleSettings s) {
+    private final boolean told;
+
+    /** All rules that a group has not switched off. */
+    GroupRules(RuleSettings settings) {
+        this(settings, true);
+    }
+
+    /**
+     * The rules of a group.
+     *
+     * @param told whether those that are only told are among them: they cost nothing, and a search does not ask
+     */
+    GroupRules(RuleSettings s, boolean told) {
+        this.told = told;
         placement = on(List.of(
                 new InsideWindow(s),
                 new FacilityOpen(s),
@@ -91,7 +122,8 @@ public final class GroupRules {
                 new DoseKept(s),
                 new PreferredTime(s),
                 new PreferredFacility(s),
-                new KeepPlan(s)));
+                new KeepPlan(s),
+                new MarksOld(s)));
         pair = on(List.of(
                 new OnePlaceAtATime(s),
                 new PathwayGapFloor(s),
@@ -104,7 +136,8 @@ public final class GroupRules {
                 new DayBeforeLight(s),
                 new StrengthEnduranceApart(s),
                 new FreshestFirst(s)));
-        day = on(List.of(new VisitsPerDay(s), new NoMiddleDay(s), new VisitSize(s), new ShortWait(s)));
+        day = on(List.of(
+                new VisitsPerDay(s), new NoMiddleDay(s), new VisitSize(s), new ShortWait(s), new CollegeDay(s)));
         night = on(List.of(new NightRest(s), new NightRestMargin(s)));
         run = on(List.of(
                 new HighBlockFloor(s),
@@ -112,7 +145,15 @@ public final class GroupRules {
                 new HighBlockGap(s),
                 new HighDaysRunning("three-high-days", s)));
         stretch = on(List.of(new SixDaysRunning(s)));
-        week = on(List.of(new FreeDay(s), new HighDaysMost(s), new HighDaysLeast(s), new HighDaysTarget(s)));
+        week = on(List.of(
+                new FreeDay(s),
+                new HighDaysMost(s),
+                new HighDaysLeast(s),
+                new HighDaysTarget(s),
+                new CollegeInSeason(s),
+                new CollegeOutOfSeason(s),
+                new Youth(s)));
+        loads = on(List.of(new LoadOfWeek(s), new LoadSpread(s), new LoadRatioOfWeek(s)));
         fixture = on(List.of(new LoadFallsToFixture(s), new FreeDayPlace(s)));
         taper = on(List.of(new Taper(s)));
         link = on(List.of(new SpeedExposure(s), new ReturnDose(s), new PathwayNeglected(s)));
@@ -129,19 +170,42 @@ public final class GroupRules {
         lift = on(List.of(new MaximumRepeated(s), new VariantChurn(s)));
         leads = on(List.of(new SameLead(s)));
         pins = on(List.of(new Pins(s)));
+        fixtureFacts = on(List.of(new FixturesClose(s), new RestBetweenFixtures(s)));
+        groupFacts = on(List.of(new Softened(s)));
     }
 
     /** Ids of all rules in force, in the order of the list. */
     public List<String> ids() {
         List<JudgedRule> all = new ArrayList<>();
         List.of(
-                        placement, pair, day, night, run, stretch, week, fixture, taper, link, aim, topUp, booking,
-                        lead, lift, leads, pins)
+                        placement,
+                        pair,
+                        day,
+                        night,
+                        run,
+                        stretch,
+                        week,
+                        loads,
+                        fixture,
+                        taper,
+                        link,
+                        aim,
+                        topUp,
+                        booking,
+                        lead,
+                        lift,
+                        leads,
+                        pins,
+                        fixtureFacts,
+                        groupFacts)
                 .forEach(all::addAll);
         return all.stream().map(JudgedRule::id).distinct().toList();
     }
 
-    private static <V extends View> List<RuleOn<V>> on(List<RuleOn<V>> rules) {
-        return rules.stream().filter(rule -> rule.level() != RuleLevel.OFF).toList();
+    private <V extends View> List<RuleOn<V>> on(List<RuleOn<V>> rules) {
+        return rules.stream()
+                .filter(rule -> rule.level() != RuleLevel.OFF)
+                .filter(rule -> told || rule.level() != RuleLevel.TOLD)
+                .toList();
     }
 }

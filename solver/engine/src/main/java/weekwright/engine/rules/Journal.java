@@ -2,6 +2,7 @@ package weekwright.engine.rules;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Cost;
@@ -24,6 +25,8 @@ final class Journal {
     private final List<ScopeBefore> scopes = new ArrayList<>();
     private final ArrayDeque<Cost> spareCosts = new ArrayDeque<>();
     private final Cost totalBefore = new Cost();
+    private int[] looked = new int[64];
+    private int lookedCount;
 
     void moved(Session session, @Nullable Stimulus from) {
         moves.add(new Moved(session, from));
@@ -43,7 +46,21 @@ final class Journal {
         scopes.add(new ScopeBefore(scope, copy));
     }
 
+    /** Notes that a scope was looked at again, whether its cost has changed or not. */
+    void looked(int scope) {
+        if (lookedCount == looked.length) {
+            looked = Arrays.copyOf(looked, 2 * lookedCount);
+        }
+        looked[lookedCount++] = scope;
+    }
+
+    /** Scopes looked at again, in order; one may come twice. */
+    int[] looked() {
+        return Arrays.copyOf(looked, lookedCount);
+    }
+
     void clear(Cost total) {
+        lookedCount = 0;
         moves.clear();
         days.clear();
         staff.clear();

@@ -1,6 +1,7 @@
 package weekwright.engine.rules;
 
 import java.util.Arrays;
+import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Cost;
 import weekwright.engine.problem.Problem;
@@ -14,10 +15,22 @@ import weekwright.engine.rules.Scopes.Marks;
  * use by several threads.
  */
 public final class Judge {
+    /** What the walk pays for a session beyond the number wanted, in tenths of a point; expert proposal. */
+    private static final int BEYOND = 20;
+
+    /** What sessions break by themselves and with each other thing, in place of a part. */
+    public static final int OWN = -1;
+
+    /** What fixed things break among themselves, in place of a part. */
+    public static final int FIXED = -2;
+
     private final Problem problem;
     private final Timelines timelines;
     private final Scopes scopes;
     private final Evaluator evaluator;
+    /** The one that asks for facts at no cost, too; made when somebody wants to hear them. */
+    private @Nullable Evaluator teller;
+
     private final Journal journal;
     private final CostSink sink = new CostSink();
     private final Cost scratch = new Cost();
@@ -36,7 +49,7 @@ public final class Judge {
         this.problem = problem;
         timelines = new Timelines(problem);
         scopes = new Scopes(problem);
-        evaluator = new Evaluator(problem, timelines, scopes);
+        evaluator = new Evaluator(problem, timelines, scopes, false);
         journal = new Journal();
         marks = new Marks(scopes.count());
         kept = new Cost[scopes.count()];
@@ -102,8 +115,25 @@ public final class Judge {
             total.add(pairs(to));
             touch(to);
         }
+        countBeyond(session, from, to);
         touchAim(session, from, to);
         touchLines(session, from, to);
+    }
+
+    /** One more than wanted costs nothing; it weighs something for the walk, so that it is not carried along for nothing. */
+    private void countBeyond(Session session, @Nullable Stimulus from, @Nullable Stimulus to) {
+        if (session.aim == null || (from == null) == (to == null)) {
+            return;
+        }
+        int others = 0;
+        for (Session other : session.aim.sessions.get(session.week)) {
+            others += other != session && timelines.at(other.index) != null ? 1 : 0;
+        }
+        if (others >= session.aim.wanted(session.week)) {
+            int more = to == null ? -1 : 1;
+            total.beyond += more;
+            total.restSlope += (long) more * BEYOND;
+        }
     }
 
     private void touchAim(Session session, @Nullable Stimulus from, @Nullable Stimulus to) {
@@ -241,6 +271,7 @@ public final class Judge {
 
     private void settleScope(int scope) {
         scratch.clear();
+        journal.looked(scope);
         evaluator.scope(scope, sink.into(scratch));
         if (!scratch.same(kept[scope])) {
             journal.changed(scope, kept[scope]);
@@ -265,15 +296,22 @@ public final class Judge {
         journal.takeBack(timelines, kept, total);
     }
 
-    /** Tells a sink all that is broken, scope by scope; told facts too. */
+    /** Tells a sink all that is broken, part by part; told facts too. */
     public void explain(Sink facts) {
+        explain(part -> facts);
+    }
+
+    /** Tells all that is broken; told facts too. The sinks are asked for by part, or {@link #OWN} or {@link #FIXED}. */
+    public void explain(IntFunction<? extends Sink> sinks) {
+        Evaluator teller = teller();
         for (Session session : problem.sessions) {
             Stimulus at = timelines.at(session.index);
-            evaluator.placement(session, at, facts);
-            evaluator.pins(session, at, facts);
+            Sink facts = sinks.apply(OWN);
+            teller.placement(session, at, facts);
+            teller.pins(session, at, facts);
             if (at != null) {
-                evaluator.pairsWithFixed(at, facts);
-                evaluator.pairsWithPlaced(at, (rule, view, breach, heads) -> {
+                teller.pairsWithFixed(at, facts);
+                teller.pairsWithPlaced(at, (rule, view, breach, heads) -> {
                     // Each pair is seen from both sides: it is told by the later of the two.
                     if (((PairView) view).second() == at) {
                         facts.breach(rule, view, breach, heads);
@@ -281,21 +319,43 @@ public final class Judge {
                 });
             }
         }
-        for (int scope = 0; scope < scopes.count(); scope++) {
-            evaluator.scope(scope, facts);
+        for (int part = 0; part < scopes.count(); part++) {
+            teller.scope(part, sinks.apply(part));
         }
+        teller.facts(sinks.apply(FIXED));
     }
 
-    /** Tells a sink what is broken in all scopes that a placement of a session touches or would touch. */
-    public void explainAround(Session session, Stimulus at, Sink facts) {
-        Marks around = new Marks(scopes.count());
-        scopes.touchedBy(at, session.aim == null ? -1 : session.aim.index, timelines, around);
-        scopes.staffOn(at.day, around);
-        for (int i = 0; i < around.count(); i++) {
-            evaluator.scope(around.at(i), facts);
+    private Evaluator teller() {
+        if (teller == null) {
+            teller = new Evaluator(problem, timelines, scopes, true);
         }
-        if (timelines.at(session.index) == at) {
-            evaluator.placement(session, at, facts);
+        return teller;
+    }
+
+    /** How many parts of the plan (days, nights, weeks, fixtures and so on) have costs of their own. */
+    public int parts() {
+        return scopes.count();
+    }
+
+    /**
+     * The parts that were looked at again since the last {@link #keep}: all else that those moves can have changed is what
+     * the moved sessions break by themselves. One may come twice.
+     */
+    public int[] partsLookedAt() {
+        return journal.looked();
+    }
+
+    /** Tells a sink what is broken in one part of the plan; not what is only told. */
+    public void explainPart(int part, Sink facts) {
+        evaluator.scope(part, facts);
+    }
+
+    /** Tells a sink what a session breaks where it stands, or by not being placed; not what is only told. */
+    public void explainSession(Session session, Sink facts) {
+        Stimulus at = timelines.at(session.index);
+        evaluator.placement(session, at, facts);
+        evaluator.pins(session, at, facts);
+        if (at != null) {
             evaluator.pairsWithFixed(at, facts);
             evaluator.pairsWithPlaced(at, facts);
         }
@@ -309,7 +369,7 @@ public final class Judge {
                 Stimulus b = problem.fixed.get(j);
                 boolean past = a.kind == Stimulus.Kind.HISTORY && b.kind == Stimulus.Kind.HISTORY;
                 if (!past && b.day - a.day <= evaluator.pairReach && Evaluator.shareSomebody(a, b)) {
-                    evaluator.pair(a, b, facts);
+                    teller().pair(a, b, facts);
                 }
             }
         }
@@ -327,6 +387,6 @@ public final class Judge {
 
     /** Ids of the rules in force for a group. */
     public java.util.List<String> rulesInForce(int group) {
-        return evaluator.rules(group).ids();
+        return teller().rules(group).ids();
     }
 }

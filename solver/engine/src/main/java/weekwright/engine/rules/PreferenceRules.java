@@ -190,6 +190,24 @@ final class PreferenceRules {
         }
     }
 
+    /** Which rules a group has changed: a fact, whatever its level. */
+    static final class Softened extends RuleOn<GroupView> {
+        Softened(RuleSettings settings) {
+            super("softened", settings);
+        }
+
+        @Override
+        void judge(GroupView view, Sink sink) {
+            int changed = settings().softened().size();
+            if (changed > 0) {
+                Breach breach = view.breach().days(0, view.calendar().days() - 1);
+                breach.addAmount(view.group().heads, 0, changed, 0);
+                breach.told();
+                report(sink, view, breach);
+            }
+        }
+    }
+
     private static @Nullable Prefer prefer(PlacementView view) {
         return view.session().aim == null ? null : view.session().aim.aim.prefer();
     }

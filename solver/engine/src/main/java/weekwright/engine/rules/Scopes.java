@@ -6,6 +6,7 @@ import weekwright.engine.problem.AimInfo;
 import weekwright.engine.problem.GroupInfo;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Stimulus;
+import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.scenario.Pathway;
 import weekwright.model.scenario.Share;
 
@@ -23,6 +24,7 @@ final class Scopes {
         RUN,
         STRETCH,
         WEEK,
+        LOADS,
         AIM,
         TOP_UP,
         LINK,
@@ -64,10 +66,11 @@ final class Scopes {
     private final int[][][] fixturesNear;
     private final int[][][] tapersNear;
     private final int[][][] topUpsNear;
-    private final int[][] mainGroups;
     private final int[][] lineOf;
     private final int[] stretches;
     private final boolean[] limited;
+    private final boolean[] countsHours;
+    private final boolean[] weighsLoads;
 
     Scopes(Problem problem) {
         this.problem = problem;
@@ -97,6 +100,7 @@ final class Scopes {
         add(Kind.RUN, groups, runDays);
         add(Kind.STRETCH, groups, days);
         add(Kind.WEEK, groups, weeks);
+        add(Kind.LOADS, groups, weeks);
         add(Kind.AIM, problem.aims.size(), weeks);
         add(Kind.TOP_UP, topUps.size(), 1);
         add(Kind.LINK, lines.size(), days);
@@ -110,9 +114,22 @@ final class Scopes {
         fixturesNear = near(groups, this::fixturesNear);
         tapersNear = near(groups, this::tapersNear);
         topUpsNear = near(problem.aims.size(), this::topUpsNear);
-        mainGroups = mainGroups();
+        countsHours = costing("college-in-season", "college-out-of-season", "youth");
+        weighsLoads = costing("week-load", "load-spread", "load-ratio");
         limited = new boolean[problem.facilities.size()];
         problem.facilities.forEach(facility -> limited[facility.index] = facility.limited());
+    }
+
+    /** For which groups any of some rules costs something: what is only told is not kept. */
+    private boolean[] costing(String... rules) {
+        boolean[] costing = new boolean[problem.groups.size()];
+        for (GroupInfo group : problem.groups) {
+            for (String rule : rules) {
+                RuleLevel level = group.settings.level(rule);
+                costing[group.index] |= level != RuleLevel.OFF && level != RuleLevel.TOLD;
+            }
+        }
+        return costing;
     }
 
     private static int runEdge(Problem problem) {
@@ -221,50 +238,12 @@ final class Scopes {
                 .toArray();
     }
 
-    private int[][] mainGroups() {
-        int[][] main = new int[problem.groups.size()][];
-        for (int group = 0; group < main.length; group++) {
-            main[group] = java.util.Arrays.stream(problem.cohortsOfGroup[group])
-                    .map(cohort -> problem.cohorts.get(cohort).mainGroup())
-                    .distinct()
-                    .sorted()
-                    .toArray();
-        }
-        return main;
-    }
-
     int count() {
         return scopes.size();
     }
 
     Scope scope(int number) {
         return scopes.get(number);
-    }
-
-    /** Marks all kept scopes that a placement could touch, but for its staff day. */
-    void touchedBy(Stimulus placed, int aim, DayBook book, Marks marks) {
-        for (int group : mainGroups[placed.group]) {
-            day(group, placed.day, marks);
-            nights(group, placed.day, marks);
-            runs(group, placed.day, marks);
-            stretches(group, placed.day, marks);
-            week(group, placed.day, marks);
-            fixtures(group, placed.day, marks);
-            tapers(group, placed.day, marks);
-        }
-        for (int cohort : placed.cohorts) {
-            lessons(cohort, placed.day, marks);
-            links(cohort, placed.day, placed.family == null ? 0 : placed.family.high, book, marks);
-        }
-        if (aim >= 0) {
-            aim(aim, placed.day, marks);
-            topUps(aim, placed.day, marks);
-        }
-        lift(placed.index, marks);
-        for (AimInfo other : problem.aims) {
-            leads(other, placed.day / 7, marks);
-        }
-        bookings(placed, marks);
     }
 
     /** Marks the kept scopes that read what has changed of a cohort's day. */
@@ -279,7 +258,8 @@ final class Scopes {
         if (!before.sameHardWork(now)) {
             runs(group, day, marks);
         }
-        if (before.dayClass != now.dayClass || before.busy != now.busy) {
+        boolean otherHours = countsHours[group] && !(before.sameMinutes(now) && before.sameBusiness(now));
+        if (before.dayClass != now.dayClass || before.busy != now.busy || otherHours) {
             week(group, day, marks);
         }
         if (before.busy != now.busy) {
@@ -294,6 +274,7 @@ final class Scopes {
         }
         if (before.load != now.load || before.placed != now.placed) {
             tapers(group, day, marks);
+            loads(group, day, marks);
         }
         if (before.load != now.load || before.placed != now.placed || !before.sameBusiness(now)) {
             fixtures(group, day, marks);
@@ -317,6 +298,15 @@ final class Scopes {
 
     private void week(int group, int day, Marks marks) {
         marks.mark(number(Kind.WEEK, group, day / 7, weeks));
+    }
+
+    /** Marks the weeks whose load is measured with a day: its own and all after it. */
+    private void loads(int group, int day, Marks marks) {
+        if (weighsLoads[group]) {
+            for (int week = day / 7; week < weeks; week++) {
+                marks.mark(number(Kind.LOADS, group, week, weeks));
+            }
+        }
     }
 
     private void stretches(int group, int day, Marks marks) {

@@ -72,8 +72,7 @@ final class Construction {
         if (aim == null || session.options.length == 0) {
             return false;
         }
-        int number = aim.sessions.get(session.week).indexOf(session) + 1;
-        return number + aim.commitments[session.week] <= Math.max(aim.target(session.week), aim.least(session.week));
+        return aim.sessions.get(session.week).indexOf(session) < aim.wanted(session.week);
     }
 
     private void place(Session session) {

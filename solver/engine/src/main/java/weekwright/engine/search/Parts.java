@@ -40,6 +40,20 @@ final class Parts {
         return List.copyOf(byPart.values());
     }
 
+    /** The sessions that can move, by week and by squads that share people, in order. */
+    static List<List<Session>> weeksOfPeople(Problem problem, List<Session> free) {
+        Parts parts = new Parts(problem);
+        parts.joinPeople();
+        int squads = problem.groups.size();
+        Map<Integer, List<Session>> byWeek = new TreeMap<>();
+        for (Session session : free) {
+            int squad = parts.root(session.group.index);
+            byWeek.computeIfAbsent(session.week * squads + squad, week -> new ArrayList<>())
+                    .add(session);
+        }
+        return List.copyOf(byWeek.values());
+    }
+
     private void joinPeople() {
         for (int group = 0; group < joined.length; group++) {
             for (int other : problem.related[group]) {

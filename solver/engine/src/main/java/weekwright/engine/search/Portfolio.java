@@ -27,6 +27,8 @@ public final class Portfolio {
     private static final int LAST_STEPS = 2;
     /** Share of the walks that first looks only at what has to do with a change. */
     private static final double NEAR = 0.3;
+    /** Share of the walks that at the end looks at one week of one squad after the other. */
+    private static final double WEEKS = 0.4;
 
     private final Problem problem;
     private final List<Searcher> members;
@@ -67,7 +69,7 @@ public final class Portfolio {
         if (nearFirst) {
             at = stretch.walk(at, near.stream().filter(MoveMaker::movable).toList(), 0, NEAR * WALKS);
         }
-        at = stretch.walk(at, free, nearFirst ? NEAR * WALKS : 0, WALKS);
+        at = stretch.walkAndWeeks(at, free, nearFirst ? NEAR * WALKS : 0, WALKS);
         long left = byMoves ? budget.moves() - stretch.moves : Long.MAX_VALUE;
         Descent descent = new Descent(problem, at, free, left, watch);
         return new Found(descent.run(), stretch.moves + descent.moves(), stretch.settled && descent.settled());
@@ -143,6 +145,26 @@ public final class Portfolio {
             }
             stretches++;
             return merged(start, parts, run(tasks, running));
+        }
+
+        /**
+         * Searches all sessions, and then one week of one squad after the other: what is still to be gained in a long or
+         * crowded plan is mostly gained there, where few sessions are tried often.
+         */
+        @Nullable
+        Stimulus[] walkAndWeeks(@Nullable Stimulus[] start, List<Session> free, double from, double to) {
+            List<List<Session>> weeks = Parts.weeksOfPeople(problem, free);
+            int number = weeks.size() > 1 ? weeks.size() : 0;
+            double next = to - (number > 0 ? (to - from) * WEEKS : 0);
+            double each = (to - next) / Math.max(1, number);
+            @Nullable Stimulus[] at = walk(start, free, from, next);
+            boolean allSettled = settled;
+            for (int week = 0; week < number; week++) {
+                at = walk(at, weeks.get(week), next + week * each, next + (week + 1) * each);
+                allSettled &= settled;
+            }
+            settled = allSettled;
+            return at;
         }
 
         private List<Share> shares(List<Session> free) {

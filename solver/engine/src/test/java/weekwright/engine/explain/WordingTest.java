@@ -67,18 +67,20 @@ class WordingTest {
     @Test
     void facility_room() {
         assertThat(text("facility-room"))
-                .isEqualTo("Weights room holds 1 group at once; when Heavy lower, hip-dominant (Tue 2 Mar 18:30) starts"
-                        + " there are 2: Heavy lower, knee-dominant (Tue 2 Mar 18:00) and Heavy lower, hip-dominant"
-                        + " (Tue 2 Mar 18:30).");
+                .isEqualTo(
+                        "Squad and Sprinters: Weights room holds 1 group at once; when Heavy lower, hip-dominant (Tue 2"
+                                + " Mar 18:30) starts there are 2: Heavy lower, knee-dominant (Tue 2 Mar 18:00) and Heavy lower, hip-dominant"
+                                + " (Tue 2 Mar 18:30).");
         assertThat(text(RuleExamples.of("facility-room").room("weights-room", null, 19), "facility-room"))
-                .startsWith("Weights room holds 19 athletes at once; when Heavy lower, hip-dominant (Tue 2 Mar 18:30)"
-                        + " starts there are 20: Heavy lower, knee-dominant (Tue 2 Mar 18:00) and ");
+                .startsWith(
+                        "Squad and Sprinters: Weights room holds 19 athletes at once; when Heavy lower, hip-dominant (Tue 2 Mar 18:30)"
+                                + " starts there are 20: Heavy lower, knee-dominant (Tue 2 Mar 18:00) and ");
     }
 
     @Test
     void lead_free() {
         assertThat(text("lead-free"))
-                .isEqualTo("Nobody who may lead Maximal velocity sprinting (Tue 2 Mar 10:30) is free then.");
+                .isEqualTo("Sprinters: Nobody who may lead Maximal velocity sprinting (Tue 2 Mar 10:30) is free then.");
         Squad named = squad().staff("speed-coach", "*")
                 .staff("lifting-coach", "heavy-lower-knee")
                 .placed("max-velocity", "2027-03-02T10:00")

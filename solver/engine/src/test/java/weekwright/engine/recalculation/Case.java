@@ -11,6 +11,7 @@ import weekwright.model.rulebook.RuleSettings;
 import weekwright.model.rulebook.Rulebook;
 import weekwright.model.scenario.Group;
 import weekwright.model.scenario.GroupKind;
+import weekwright.model.scenario.LogEntry;
 import weekwright.model.scenario.Scenario;
 
 /**
@@ -57,6 +58,11 @@ record Case(
     Case only(Person person, List<Thing> some) {
         List<Person> alone = List.of(person);
         return new Case(scenario, catalogue, new Roster(scenario, alone), weeks, List.of(alone), some, settings);
+    }
+
+    /** Whether an entry of the history is a fixture, which says nothing of the training between fixtures. */
+    boolean isFixture(LogEntry entry) {
+        return catalogue.family(entry.family()).role() == Role.FIXTURE;
     }
 
     List<Person> people() {

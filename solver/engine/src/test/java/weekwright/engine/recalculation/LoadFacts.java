@@ -48,8 +48,9 @@ final class LoadFacts extends Judge {
     private void weekLoad(Person person, String group, int week) {
         List<Fraction> before = IntStream.iterate(week - 1, earlier -> earlier >= -Scenario.EDGE_DAYS / 7, w -> w - 1)
                 .filter(earlier -> hasFixture(group, earlier) == hasFixture(group, week))
-                .mapToObj(earlier -> sum(daysOf(person, earlier)))
-                .filter(Fraction::positive)
+                .mapToObj(earlier -> daysOf(person, earlier))
+                .filter(LoadFacts::saysOfTraining)
+                .map(LoadFacts::sum)
                 .limit(4)
                 .toList();
         if (before.isEmpty()) {
@@ -60,6 +61,12 @@ final class LoadFacts extends Judge {
         if (change.max(change.times(-1)).above(number("week-load", "notedPercent", group))) {
             say("week-load", group, week);
         }
+    }
+
+    /** A week of which only the fixtures are written down says nothing of its training. */
+    private static boolean saysOfTraining(List<Day> days) {
+        return days.stream()
+                .anyMatch(day -> day.load().positive() && day.things().stream().noneMatch(Thing::isFixture));
     }
 
     private boolean hasFixture(String group, int week) {
@@ -92,7 +99,7 @@ final class LoadFacts extends Judge {
         LocalDate first = last.minusDays(days - 1);
         boolean known = !first.isBefore(the.weeks().firstDay())
                 || the.scenario().history().stream()
-                        .filter(entry -> entry.group().equals(group))
+                        .filter(entry -> entry.group().equals(group) && !the.isFixture(entry))
                         .map(LogEntry::start)
                         .anyMatch(start -> !start.date().isAfter(first));
         if (known && sum(days(person, first, days)).positive()) {

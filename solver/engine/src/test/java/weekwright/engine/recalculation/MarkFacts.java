@@ -8,8 +8,6 @@ import weekwright.model.scenario.Pathway;
 
 /** Marks that a session needs and that are missing or old. */
 final class MarkFacts extends Judge {
-    private static final int DAYS_THAT_A_MARK_LASTS = 90;
-
     MarkFacts(Case the, Ledger ledger) {
         super(the, ledger);
     }
@@ -20,11 +18,12 @@ final class MarkFacts extends Judge {
     }
 
     private void marksOld(Thing placement) {
+        long days = number("marks-old", "days", placement.group()).roundedDown();
         long lacking = the.people().stream()
                 .filter(placement::holds)
                 .filter(person -> person.athlete() != null)
-                .filter(person ->
-                        needed(placement).stream().anyMatch(measure -> !hasFresh(person.athlete(), measure, placement)))
+                .filter(person -> needed(placement).stream()
+                        .anyMatch(measure -> !hasFresh(person.athlete(), measure, placement, days)))
                 .count();
         String group = placement.group();
         want(
@@ -49,9 +48,9 @@ final class MarkFacts extends Judge {
         return needed;
     }
 
-    private static boolean hasFresh(Athlete athlete, Measure measure, Thing placement) {
+    private static boolean hasFresh(Athlete athlete, Measure measure, Thing placement, long days) {
         return athlete.marks().stream()
                 .filter(mark -> mark.measure() == measure)
-                .anyMatch(mark -> !mark.date().isBefore(placement.date().minusDays(DAYS_THAT_A_MARK_LASTS)));
+                .anyMatch(mark -> !mark.date().isBefore(placement.date().minusDays(days)));
     }
 }

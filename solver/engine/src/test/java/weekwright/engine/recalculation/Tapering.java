@@ -62,7 +62,7 @@ final class Tapering extends Judge {
 
     private LocalDate knownFrom(String group) {
         return the.scenario().history().stream()
-                .filter(entry -> entry.group().equals(group))
+                .filter(entry -> entry.group().equals(group) && !the.isFixture(entry))
                 .map(entry -> entry.start().date())
                 .min(LocalDate::compareTo)
                 .orElse(the.weeks().firstDay());

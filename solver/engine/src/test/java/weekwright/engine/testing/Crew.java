@@ -81,6 +81,7 @@ final class Crew {
     final List<Away> away = new ArrayList<>();
     final List<Goal> goals = new ArrayList<>();
     final Map<String, RuleSetting> rules = new TreeMap<>();
+    final List<String> packs = new ArrayList<>();
 
     Crew(String id) {
         this.id = id;
@@ -100,6 +101,6 @@ final class Crew {
                 highDays,
                 naming.listed(goals, goal -> goal.aim(naming)),
                 rules,
-                List.of());
+                packs);
     }
 }

@@ -48,8 +48,8 @@ record Naming(boolean backwards, boolean otherNames) {
                 athlete.name(),
                 ids(athlete.groups()),
                 null,
-                null,
-                List.of(),
+                athlete.born(),
+                athlete.marks(),
                 List.of(),
                 List.of(),
                 athlete.restrictions());

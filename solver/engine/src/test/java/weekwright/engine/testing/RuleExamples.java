@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
+import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.FacilityKind;
 import weekwright.model.scenario.Level;
@@ -23,6 +24,8 @@ public final class RuleExamples {
         aims();
         wishes();
         otherWants();
+        facts();
+        packs();
     }
 
     private RuleExamples() {}
@@ -264,6 +267,45 @@ public final class RuleExamples {
                         .tapering(6)
                         .placed("tempo-run", "2027-03-02T10:00")
                         .placed("tempo-run", "2027-03-08T10:00"));
+    }
+
+    /** Facts at no cost, unless a coach turns them into wants, as here. */
+    private static void facts() {
+        example(
+                "week-load",
+                () -> squad().level("week-load", RuleLevel.WANT)
+                        .done("tempo-run", "2027-02-22T10:00")
+                        .placed("tempo-run", "2027-03-02T10:00"));
+        example("load-spread", () -> tempoRuns(6).level("load-spread", RuleLevel.WANT));
+        example(
+                "load-ratio",
+                () -> squad().level("load-ratio", RuleLevel.WANT)
+                        .done("tempo-run", "2027-02-08T10:00")
+                        .placed("tempo-run", "2027-03-02T10:00"));
+        example(
+                "marks-old",
+                () -> squad().level("marks-old", RuleLevel.WANT)
+                        .athlete("ash")
+                        .placed("acceleration", "2027-03-02T10:00"));
+    }
+
+    private static void packs() {
+        example(
+                "college-in-season",
+                () -> squad().level("college-in-season", RuleLevel.WANT)
+                        .commitment("camp", "technique", "2027-03-02T10:00")
+                        .lasting(201)
+                        .placed("tempo-run", "2027-03-02T14:00"));
+        example("college-out-of-season", () -> tempoRuns(6).level("college-out-of-season", RuleLevel.WANT));
+        example("youth", () -> tempoRuns(6).level("youth", RuleLevel.WANT));
+    }
+
+    private static Squad tempoRuns(int days) {
+        Squad squad = squad();
+        for (int day = 1; day <= days; day++) {
+            squad.placed("tempo-run", "2027-03-0" + day + "T10:00");
+        }
+        return squad;
     }
 
     private static Squad highDays(String... dates) {

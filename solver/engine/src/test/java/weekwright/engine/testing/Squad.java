@@ -30,6 +30,8 @@ import weekwright.model.scenario.FacilityKind;
 import weekwright.model.scenario.FixtureWeight;
 import weekwright.model.scenario.GroupKind;
 import weekwright.model.scenario.Level;
+import weekwright.model.scenario.Mark;
+import weekwright.model.scenario.Measure;
 import weekwright.model.scenario.Metres;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Pathway;
@@ -70,6 +72,7 @@ public final class Squad {
     private final List<StaffMember> staff = new ArrayList<>();
     private final List<FamilyPatch> catalogue = new ArrayList<>();
     private final Map<String, RuleSetting> rules = new TreeMap<>();
+    private final List<String> packs = new ArrayList<>();
     private final List<LeftOut> heldOut = new ArrayList<>();
     private boolean backwards;
     private boolean otherNames;
@@ -229,8 +232,38 @@ public final class Squad {
         Athlete athlete = athletes.remove(athletes.size() - 1);
         List<Restriction> all = new ArrayList<>(athlete.restrictions());
         all.add(new Restriction(List.of(pathways), upTo, LocalDate.parse(from), LocalDate.parse(to), null));
-        athletes.add(new Athlete(
-                athlete.id(), athlete.name(), athlete.groups(), null, null, List.of(), List.of(), List.of(), all));
+        return athlete(athlete, athlete.born(), athlete.marks(), all);
+    }
+
+    /** The athlete's birth date. */
+    public Squad born(String date) {
+        Athlete athlete = athletes.remove(athletes.size() - 1);
+        return athlete(athlete, LocalDate.parse(date), athlete.marks(), athlete.restrictions());
+    }
+
+    /** A mark of the athlete: 30 m in 4.12 s, a squat of 120 kg, or 4.4 m/s. */
+    public Squad mark(Measure measure, String date) {
+        Athlete athlete = athletes.remove(athletes.size() - 1);
+        boolean sprint = measure == Measure.SPRINT;
+        boolean lift = measure == Measure.LIFT;
+        List<Mark> all = new ArrayList<>(athlete.marks());
+        all.add(new Mark(
+                measure,
+                sprint ? 30.0 : null,
+                sprint ? 4.12 : null,
+                null,
+                null,
+                lift ? "back-squat" : null,
+                lift ? 120.0 : null,
+                lift ? 1 : null,
+                sprint || lift ? null : 4.4,
+                LocalDate.parse(date)));
+        return athlete(athlete, athlete.born(), all, athlete.restrictions());
+    }
+
+    private Squad athlete(Athlete of, @Nullable LocalDate born, List<Mark> marks, List<Restriction> restrictions) {
+        athletes.add(
+                new Athlete(of.id(), of.name(), of.groups(), null, born, marks, List.of(), List.of(), restrictions));
         return this;
     }
 
@@ -499,6 +532,18 @@ public final class Squad {
         return groupRule(rule, null, null, Map.of(name, value));
     }
 
+    /** A pack that is switched on for all groups. */
+    public Squad pack(String id) {
+        packs.add(id);
+        return this;
+    }
+
+    /** A pack that is switched on for the latest group alone. */
+    public Squad groupPack(String id) {
+        crew().packs.add(id);
+        return this;
+    }
+
     /** The setting of a rule for every group, each by its own rules. */
     public Squad everyGroupRule(String id, RuleSetting setting) {
         crews.forEach(crew -> crew.rules.put(id, setting));
@@ -564,7 +609,7 @@ public final class Squad {
                 naming.listed(of(Thing.Kind.DONE), thing -> thing.entry(naming)),
                 catalogue,
                 rules,
-                List.of());
+                packs);
     }
 
     /** Some plan of the scenario, proposed from this one in so many moves. */

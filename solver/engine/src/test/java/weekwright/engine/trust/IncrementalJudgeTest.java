@@ -20,9 +20,11 @@ import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.Judge;
 import weekwright.engine.testing.Squad;
+import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.GroupKind;
 import weekwright.model.scenario.Level;
+import weekwright.model.scenario.Measure;
 import weekwright.model.scenario.Priority;
 import weekwright.model.scenario.Scenario;
 import weekwright.model.scenario.Share;
@@ -44,7 +46,8 @@ class IncrementalJudgeTest {
                 Arguments.of(Scenarios.read("two-evenings"), 10_000),
                 Arguments.of(Scenarios.read("clash"), 5_000),
                 Arguments.of(threeWeeks(), 10_000),
-                Arguments.of(liftsThatRotate(), 10_000));
+                Arguments.of(liftsThatRotate(), 10_000),
+                Arguments.of(factsThatCost(), 10_000));
     }
 
     /** Lifts with short runs, so that hardly a line can be filled for nothing, and leads who are away now and then. */
@@ -72,6 +75,57 @@ class IncrementalJudgeTest {
                 .done("heavy-lower-knee", "2027-02-24T10:00")
                 .lift("front-squat")
                 .scenario();
+    }
+
+    /** All facts that can cost something do, and so do all packs, the days off of one of them as a must. */
+    private static Scenario factsThatCost() {
+        return squad().days(20)
+                .heads(4)
+                .athlete("ash")
+                .born("2012-05-01")
+                .mark(Measure.LIFT, "2026-12-05")
+                .athlete("birch", Squad.ID, "juniors")
+                .born("2012-06-01")
+                .window("08:00", "20:00")
+                .level("week-load", RuleLevel.WANT)
+                .level("load-spread", RuleLevel.WANT)
+                .level("load-ratio", RuleLevel.WANT)
+                .level("marks-old", RuleLevel.WANT)
+                .level("fixtures-close", RuleLevel.WANT)
+                .pack("college-in-season")
+                .rule("college-in-season", null, null, Map.of("weekHours", 4, "dayHours", 1))
+                .done("tempo-run", "2027-02-08T10:00")
+                .done("heavy-lower-knee", "2027-02-24T10:00")
+                .without("ash")
+                .fixture("cup-tie", "2027-03-06T15:00")
+                .expecting("ash", 0)
+                .fixture("replay", "2027-03-09T15:00")
+                .practice("practice", "2027-03-03T18:00")
+                .aim("heavy-lower-knee", 0, 2, 3)
+                .doses(Dose.FULL, Dose.MICRO)
+                .aim("tempo-run", 0, 4, 6)
+                .group("juniors")
+                .heads(3)
+                .window("08:00", "20:00")
+                .groupRule("youth", RuleLevel.WANT, null, Map.of("daysOff", 6, "hoursAYear", 0.1))
+                .groupRule("college-out-of-season", RuleLevel.MUST, null, Map.of("daysOff", 5))
+                .aim("acceleration", 0, 2, 3)
+                .aim("mobility", 0, 2, 2)
+                .scenario();
+    }
+
+    @Test
+    void the_facts_that_cost_are_all_broken_now_and_then() {
+        assertThat(broken(factsThatCost()))
+                .contains(
+                        "week-load",
+                        "load-spread",
+                        "load-ratio",
+                        "marks-old",
+                        "college-in-season",
+                        "college-out-of-season",
+                        "youth")
+                .doesNotContain("fixtures-close", "softened");
     }
 
     @ParameterizedTest(name = "{0}")
@@ -140,22 +194,7 @@ class IncrementalJudgeTest {
 
     @Test
     void the_three_weeks_break_every_want_that_is_kept_by_parts() {
-        Problem problem = ProblemBuilder.of(threeWeeks());
-        Judge judge = new Judge(problem);
-        Random random = new Random(7);
-        Set<String> broken = new TreeSet<>();
-        for (int plan = 0; plan < 200; plan++) {
-            for (Session session : problem.sessions) {
-                judge.move(session, anywhere(session, random));
-            }
-            judge.settle();
-            judge.explain((rule, view, breach, heads) -> {
-                if (!breach.isTold()) {
-                    broken.add(rule.id());
-                }
-            });
-        }
-        assertThat(broken)
+        assertThat(broken(threeWeeks()))
                 .contains(
                         "primer-window",
                         "even-spread",
@@ -171,6 +210,25 @@ class IncrementalJudgeTest {
                         "pathway-neglected",
                         "sprint-metres",
                         "taper");
+    }
+
+    private static Set<String> broken(Scenario scenario) {
+        Problem problem = ProblemBuilder.of(scenario);
+        Judge judge = new Judge(problem);
+        Random random = new Random(7);
+        Set<String> broken = new TreeSet<>();
+        for (int plan = 0; plan < 200; plan++) {
+            for (Session session : problem.sessions) {
+                judge.move(session, anywhere(session, random));
+            }
+            judge.settle();
+            judge.explain((rule, view, breach, heads) -> {
+                if (!breach.isTold()) {
+                    broken.add(rule.id());
+                }
+            });
+        }
+        return broken;
     }
 
     private static void takeBackOrKeep(Judge judge, Problem problem, Random random) {
