@@ -40,7 +40,7 @@ import weekwright.scenarios.SquadGenerator;
  */
 class GeneratedScenariosTest {
     private static final int SCENARIOS = Integer.getInteger("weekwright.generated", 200);
-    private static final int CLUBS = 6;
+    private static final int CLUBS = 2;
     private static final long MOVES = 300;
     private static final Comparator<Totals> BY_LEVELS = Comparator.comparingDouble(Totals::must)
             .thenComparingDouble(Totals::key)

@@ -28,7 +28,7 @@ import weekwright.scenarios.Scenarios;
 
 /** A plan that was really searched for, with the questions that a coach would ask of it. */
 record SolvedWeek(Scenario scenario, Judged judged) {
-    private static final long MOVES = 12_000;
+    private static final long MOVES = 24_000;
     private static final Map<String, SolvedWeek> SOLVED = new ConcurrentHashMap<>();
 
     /** A demo scenario, searched for once for each seed and shared by all tests. */
