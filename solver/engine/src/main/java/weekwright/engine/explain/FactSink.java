@@ -46,7 +46,7 @@ final class FactSink implements Sink {
     /** All that is broken and told of a plan as it stands. */
     static List<Fact> all(Problem problem, Judge judge) {
         FactSink sink = new FactSink(problem, judge);
-        judge.explain(sink::in);
+        judge.explainByPart(sink::in);
         judge.explainFixed(sink.in(Judge.FIXED));
         return sink.facts();
     }

@@ -298,11 +298,11 @@ public final class Judge {
 
     /** Tells a sink all that is broken, part by part; told facts too. */
     public void explain(Sink facts) {
-        explain(part -> facts);
+        explainByPart(part -> facts);
     }
 
     /** Tells all that is broken; told facts too. The sinks are asked for by part, or {@link #OWN} or {@link #FIXED}. */
-    public void explain(IntFunction<? extends Sink> sinks) {
+    public void explainByPart(IntFunction<? extends Sink> sinks) {
         Evaluator teller = teller();
         for (Session session : problem.sessions) {
             Stimulus at = timelines.at(session.index);
