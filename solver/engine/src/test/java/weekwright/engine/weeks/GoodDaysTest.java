@@ -22,7 +22,8 @@ import weekwright.model.scenario.Weekday;
 
 /** Days and weeks that any coach knows to be good, or to be just about legal: as they are judged, and as they are found. */
 class GoodDaysTest {
-    // Source: 48 to 72 h between maximal sprint sessions, Haugen et al. 2019, Sports Med Open 5:44, Table 2: the same hour
+    // Source: 48 to 72 h between maximal sprint sessions, Haugen et al. 2019, Sports Med Open 5:44, Table 2: the same
+    // hour
     // on alternate days carries no fine.
     @Test
     void sprinting_and_lifting_on_monday_wednesday_and_friday_at_the_same_hours_is_clean() {

@@ -28,7 +28,8 @@ import weekwright.scenarios.Scenarios;
 
 /** A plan that was really searched for, with the questions that a coach would ask of it. */
 record SolvedWeek(Scenario scenario, Judged judged) {
-    private static final long MOVES = 24_000;
+    private static final long MOVES = 48_000;
+    private static final int TWO_MONTHS = 8;
     private static final Map<String, SolvedWeek> SOLVED = new ConcurrentHashMap<>();
 
     /** A demo scenario, searched for once for each seed and shared by all tests. */
@@ -36,13 +37,14 @@ record SolvedWeek(Scenario scenario, Judged judged) {
         return SOLVED.computeIfAbsent(demo + " " + seed, key -> of(Scenarios.read(demo), seed));
     }
 
-    /** Longer plans get more moves: a budget for each week and about eight sessions. */
+    /** Longer plans get more moves: a budget for each week and about eight sessions, twice that beyond two months. */
     static SolvedWeek of(Scenario scenario, long seed) {
         int goals = scenario.groups().stream()
                 .mapToInt(group -> group.aims().size())
                 .sum();
         long moves = MOVES * Math.max(1, scenario.weeks() * (long) goals / 8);
-        Proposal proposal = new Proposal(scenario, null, Budget.moves(moves), seed, 2, null);
+        long enough = scenario.weeks() > TWO_MONTHS ? 2 * moves : moves;
+        Proposal proposal = new Proposal(scenario, null, Budget.moves(enough), seed, 2, null);
         return new SolvedWeek(scenario, Engine.propose(proposal, Progress.SILENT));
     }
 

@@ -42,7 +42,9 @@ class SolvedWeeksTest {
                 .as("maximal speed on MD-3, or a micro dose on MD-2: %d %s", speedDay, speed.dose())
                 .isTrue();
         assertThat(week.matchDays("acceleration")).isNotEmpty().isSubsetOf(-4, -3);
-        assertThat(week.mostHighRunning(group)).as("never three high days running").isLessThan(3);
+        assertThat(week.mostHighRunning(group))
+                .as("never three high days running")
+                .isLessThan(3);
         assertThat(week.load(group, -1)).isLessThanOrEqualTo(week.load(group, -3) * 2 / 3);
         assertThat(week.load(group, -1)).isLessThanOrEqualTo(week.load(group, -2));
         assertThat(week.weekdays(group, DayClass.FREE)).contains(DayOfWeek.MONDAY);
@@ -64,7 +66,8 @@ class SolvedWeeksTest {
         }
     }
 
-    // Source: rest between matches, Dupont et al. 2010; upper body after a match, Roe et al. 2016 (authors from memory);
+    // Source: rest between matches, Dupont et al. 2010; upper body after a match, Roe et al. 2016 (authors from
+    // memory);
     // what is left out is named, expert proposal.
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
@@ -73,10 +76,14 @@ class SolvedWeeksTest {
 
         assertThat(week.totals().must()).isZero();
         assertThat(week.placed("max-velocity", "heavy-lower-knee")).allMatch(one -> one.dose() == Dose.MICRO);
-        assertThat(week.placed("max-velocity", "heavy-lower-knee")).extracting(week::matchDay).isSubsetOf(-2);
+        assertThat(week.placed("max-velocity", "heavy-lower-knee"))
+                .extracting(week::matchDay)
+                .isSubsetOf(-2);
         assertThat(week.placed("upper-strength")).isNotEmpty();
         List<LeftOut> lift = week.leftOut("heavy-lower-knee");
-        assertThat(lift).isNotEmpty().allMatch(left -> left.options() > 0 && !left.text().isBlank());
+        assertThat(lift)
+                .isNotEmpty()
+                .allMatch(left -> left.options() > 0 && !left.text().isBlank());
         assertThat(lift.get(0).blockers()).extracting(Blocker::rule).contains("before-fixture", "after-fixture");
     }
 
@@ -90,8 +97,8 @@ class SolvedWeeksTest {
         assertThat(week.totals().must()).isZero();
         assertThat(week.totals().key()).isZero();
         assertThat(week.scenario().groups())
-                .allSatisfy(group -> assertThat(week.days(group.id(), DayClass.MIDDLE))
-                        .isEmpty());
+                .allSatisfy(group ->
+                        assertThat(week.days(group.id(), DayClass.MIDDLE)).isEmpty());
         assertThat(week.mostHighRunning("sprinters")).isEqualTo(1);
         assertThat(week.days("sprinters", DayClass.HIGH)).hasSize(3);
         assertThat(week.totals().want()).isLessThan(15);
