@@ -2,7 +2,12 @@ package weekwright.engine.explain;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Cost;
 import weekwright.engine.problem.Problem;
@@ -41,6 +46,9 @@ final class WhatIf {
             byPart.add(part(part));
         }
         bySession = (List<Broken>[]) new List<?>[problem.sessions.size()];
+        if (judge.mayOthersChange()) {
+            problem.sessions.forEach(this::own);
+        }
         seen = new int[judge.parts()];
     }
 
@@ -51,12 +59,13 @@ final class WhatIf {
 
     /** What would be if a session lay at an option, or nowhere. */
     Effect of(Session session, @Nullable Stimulus to) {
-        List<Broken> ownBefore = own(session);
+        own(session);
         judge.move(session, to);
         Cost change = judge.settle().copy();
         change.subtract(before);
         Effect effect = new Effect(change, new ArrayList<>(2), new ArrayList<>(2), new ArrayList<>(0));
-        compare(ownBefore, ownNow(session), effect);
+        Set<Session> looked = looked(session);
+        compare(together(looked, this::own), together(looked, this::ownNow), effect);
         question++;
         for (int part : judge.partsLookedAt()) {
             if (seen[part] != question) {
@@ -66,6 +75,23 @@ final class WhatIf {
         }
         judge.revert();
         return effect;
+    }
+
+    /** The session and all others to which other people come now that it has moved. */
+    private Set<Session> looked(Session session) {
+        Set<Session> looked = new LinkedHashSet<>(List.of(session));
+        looked.addAll(judge.sessionsLookedAt());
+        return looked;
+    }
+
+    /** What some sessions break by themselves, each pair of them once. */
+    private static List<Broken> together(Set<Session> some, Function<Session, List<Broken>> own) {
+        if (some.size() == 1) {
+            return own.apply(some.iterator().next());
+        }
+        Map<Key, Broken> all = new LinkedHashMap<>();
+        some.forEach(session -> own.apply(session).forEach(broken -> all.putIfAbsent(broken.key(), broken)));
+        return List.copyOf(all.values());
     }
 
     /** Only the change of the totals. */
@@ -82,7 +108,7 @@ final class WhatIf {
         judge.move(session, to);
         judge.settle();
         FactSink facts = new FactSink(problem, judge);
-        judge.explainSession(session, facts.in(Judge.OWN));
+        looked(session).forEach(one -> judge.explainSession(one, facts.in(Judge.OWN)));
         for (int part : Arrays.stream(judge.partsLookedAt()).distinct().toArray()) {
             judge.explainPart(part, facts.in(part));
         }
