@@ -24,6 +24,7 @@ final class Cli {
             "propose",
             "check",
             "whynot",
+            "compare",
             "pin",
             "history",
             "undo",
@@ -69,6 +70,7 @@ final class Cli {
             case "propose" -> List.of(new ProposeCommand(around));
             case "check" -> List.of(new CheckCommand(around));
             case "whynot" -> List.of(new WhyNotCommand(around));
+            case "compare" -> List.of(new CompareCommand(around));
             case "pin" -> List.of(new PinCommand(around));
             case "rules" -> List.of(new RulesCommand(around));
             case "catalogue" -> List.of(new CatalogueCommand(around));
