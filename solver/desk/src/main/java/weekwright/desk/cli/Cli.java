@@ -25,6 +25,7 @@ final class Cli {
             "check",
             "whynot",
             "compare",
+            "whatif",
             "pin",
             "history",
             "undo",
@@ -71,6 +72,7 @@ final class Cli {
             case "check" -> List.of(new CheckCommand(around));
             case "whynot" -> List.of(new WhyNotCommand(around));
             case "compare" -> List.of(new CompareCommand(around));
+            case "whatif" -> List.of(new WhatIfCommand(around));
             case "pin" -> List.of(new PinCommand(around));
             case "rules" -> List.of(new RulesCommand(around));
             case "catalogue" -> List.of(new CatalogueCommand(around));

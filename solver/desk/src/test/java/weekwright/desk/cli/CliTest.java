@@ -130,7 +130,8 @@ class CliTest {
     void help_lists_every_command_and_every_exit_code() {
         assertThat(trial.run("--help")).isZero();
         assertThat(trial.out())
-                .contains("propose ", "check ", "compare ", "pin ", "rules ", "catalogue ", "schema ", "demo ")
+                .contains(
+                        "propose ", "check ", "compare ", "whatif ", "pin ", "rules ", "catalogue ", "schema ", "demo ")
                 .contains("history ", "undo ", "redo ", "forget ")
                 .contains("0 done", "1 a fault", "2 bad", "3 done", "4 a file", "130 ");
         assertThat(trial.run("propose", "--help")).isZero();

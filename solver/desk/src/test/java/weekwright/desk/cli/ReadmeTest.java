@@ -74,6 +74,6 @@ class ReadmeTest {
                 }
             }
         }
-        assertThat(commands).isEqualTo(13);
+        assertThat(commands).isEqualTo(14);
     }
 }
