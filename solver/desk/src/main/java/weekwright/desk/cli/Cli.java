@@ -25,6 +25,7 @@ final class Cli {
             "check",
             "whynot",
             "pin",
+            "calendar",
             "history",
             "undo",
             "redo",
@@ -70,6 +71,7 @@ final class Cli {
             case "check" -> List.of(new CheckCommand(around));
             case "whynot" -> List.of(new WhyNotCommand(around));
             case "pin" -> List.of(new PinCommand(around));
+            case "calendar" -> List.of(new CalendarCommand(around));
             case "rules" -> List.of(new RulesCommand(around));
             case "catalogue" -> List.of(new CatalogueCommand(around));
             case "schema" -> List.of(new SchemaCommand(around));
