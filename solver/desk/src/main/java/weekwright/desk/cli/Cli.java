@@ -24,6 +24,7 @@ final class Cli {
             "propose",
             "check",
             "whynot",
+            "compare",
             "pin",
             "calendar",
             "history",
@@ -70,6 +71,7 @@ final class Cli {
             case "propose" -> List.of(new ProposeCommand(around));
             case "check" -> List.of(new CheckCommand(around));
             case "whynot" -> List.of(new WhyNotCommand(around));
+            case "compare" -> List.of(new CompareCommand(around));
             case "pin" -> List.of(new PinCommand(around));
             case "calendar" -> List.of(new CalendarCommand(around));
             case "rules" -> List.of(new RulesCommand(around));

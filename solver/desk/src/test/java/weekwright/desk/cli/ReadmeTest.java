@@ -74,6 +74,6 @@ class ReadmeTest {
                 }
             }
         }
-        assertThat(commands).isEqualTo(12);
+        assertThat(commands).isEqualTo(13);
     }
 }
