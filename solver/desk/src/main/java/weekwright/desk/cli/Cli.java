@@ -20,7 +20,7 @@ import weekwright.model.scenario.Moment;
 final class Cli {
     private static final int COLUMNS = 100;
     /** All commands, as help lists them. */
-    private static final List<String> NAMES = List.of(
+    static final List<String> NAMES = List.of(
             "propose",
             "check",
             "whynot",

@@ -189,7 +189,8 @@ class CalendarsTest {
     void when_the_plan_goes_on_to_the_next_week_what_is_past_stays() {
         Calendars.Made before = first(WEEK, PLAN, squad(WEEK));
         Scenario next = Plans.week(text -> text.replace("\"firstDay\": \"2027-02-08\"", "\"firstDay\": \"2027-02-10\"")
-                .replace("2027-02-09T10:30", "2027-02-16T10:30"));
+                .replace("2027-02-09T10:30", "2027-02-16T10:30")
+                .replace("2027-01-12T", "2027-01-13T"));
         Judged nothing = Plans.judged(next);
 
         List<Event> events =
@@ -250,7 +251,7 @@ class CalendarsTest {
         assertThat(OtherReader.of(first(sunday, judged, squad(sunday)).text()).events())
                 .filteredOn(event -> event.title().equals(RUNS))
                 .extracting(Event::note)
-                .containsExactly("For those who did not play.");
+                .containsExactly("For those who did not play.\nLed by W. Tandrell, performance.");
     }
 
     /** Repeated sprints on the day after the earliest fixture. */
