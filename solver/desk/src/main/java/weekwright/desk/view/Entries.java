@@ -17,7 +17,6 @@ import weekwright.model.scenario.Fixture;
 import weekwright.model.scenario.FixtureWeight;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Scenario;
-import weekwright.model.scenario.Share;
 import weekwright.model.scenario.Travel;
 
 /** All that lies in a plan's days: fixtures, what is fixed, and the sessions placed. */
@@ -119,22 +118,13 @@ final class Entries {
                 names.facility(placement.facility()),
                 Stream.of(
                                 names.variant(placement.family(), placement.variant()),
-                                whom(placement),
+                                Words.whom(placement),
                                 names.staff(placement.lead()),
                                 Words.pinned(placement.held()))
                         .filter(Objects::nonNull)
                         .toList());
         String id = Objects.requireNonNullElse(placement.id(), "");
         return new Laid(id, List.of(placement.group()), List.of(), placement.facility(), placement, entry);
-    }
-
-    /** The aim of a placement is named in its id, {@code group/family+whom/week/n}. */
-    private static @Nullable String whom(Placement placement) {
-        String aim = placement.id() == null ? "" : placement.id();
-        if (aim.contains("+" + Share.NOT_PLAYED.id() + "/")) {
-            return "for those who did not play";
-        }
-        return aim.contains("+" + Share.PLAYED.id() + "/") ? "for those who played" : null;
     }
 
     private Moment end(Moment start, int minutes) {

@@ -173,7 +173,9 @@ class WeekTest {
         try (Browser own = Browser.of(folder)) {
             for (String by : List.of("group", "place", "athlete")) {
                 String page = own.get("/w/hostile?by=" + by).body();
-                assertThat(page).contains("&lt;script&gt;alert(1)&lt;/script&gt;").doesNotContain("<script>alert");
+                assertThat(page)
+                        .contains("&lt;script&gt;alert(1)&lt;/script&gt;")
+                        .doesNotContain("<script>alert");
                 assertThat(Pattern.compile("<script").matcher(page).results()).hasSize(2);
                 assertThat(page).doesNotContain(" style=").doesNotContainPattern("\\son[a-z]+=");
             }
