@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.OptionalInt;
+import weekwright.model.answer.Comparison;
 import weekwright.model.answer.DaySheet;
 import weekwright.model.answer.WhyNot;
 import weekwright.model.catalogue.Family;
@@ -170,6 +171,11 @@ public final class Documents {
     /** A day sheet as JSON: all fields. */
     public static String write(DaySheet sheet) {
         return write(sheet, "sheet");
+    }
+
+    /** Two plans side by side, as JSON: all fields. */
+    public static String write(Comparison comparison) {
+        return write(comparison, "compare");
     }
 
     /** Any record, list or map as JSON in the same hand, with every field. */

@@ -1,4 +1,4 @@
-/** What leaves the desk in other forms: pages and paper. */
+/** Gives a plan out: calendars, tables and paper. */
 @NullMarked
 package weekwright.desk.export;
 
