@@ -74,6 +74,15 @@ public final class Inputs {
         }
     }
 
+    /**
+     * Reads a file, or standard input, whatever it holds; of one that is too large a byte more than 16 MiB.
+     *
+     * @throws FileFault when it cannot be read
+     */
+    public byte[] file(String where) {
+        return bytes(where);
+    }
+
     private static String name(String where) {
         return where.equals(STANDARD_INPUT) ? "standard input" : where;
     }

@@ -20,11 +20,13 @@ import weekwright.model.scenario.Moment;
 final class Cli {
     private static final int COLUMNS = 100;
     /** All commands, as help lists them. */
-    private static final List<String> NAMES = List.of(
+    static final List<String> NAMES = List.of(
             "propose",
             "check",
             "whynot",
+            "compare",
             "pin",
+            "calendar",
             "history",
             "undo",
             "redo",
@@ -69,7 +71,9 @@ final class Cli {
             case "propose" -> List.of(new ProposeCommand(around));
             case "check" -> List.of(new CheckCommand(around));
             case "whynot" -> List.of(new WhyNotCommand(around));
+            case "compare" -> List.of(new CompareCommand(around));
             case "pin" -> List.of(new PinCommand(around));
+            case "calendar" -> List.of(new CalendarCommand(around));
             case "rules" -> List.of(new RulesCommand(around));
             case "catalogue" -> List.of(new CatalogueCommand(around));
             case "schema" -> List.of(new SchemaCommand(around));

@@ -1,5 +1,6 @@
 package weekwright.desk.cli;
 
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
@@ -11,8 +12,10 @@ import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Work;
 import weekwright.desk.view.PlanPages;
 import weekwright.engine.Proposal;
+import weekwright.engine.explain.Comparisons;
 import weekwright.engine.explain.Judged;
 import weekwright.engine.search.Budget;
+import weekwright.model.answer.Comparison;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Scenario;
@@ -94,6 +97,9 @@ final class ProposeCommand implements Callable<Integer> {
         Plan start = work.plan();
         Scenario read = work.scenario();
         Judged judged = search(new Proposal(read, start, budget, seed, side, now(start, read)));
+        if (start != null) {
+            tellChanges(read, around.planner().judge(read, start).plan(), judged.plan());
+        }
         Shown shown = new Shown(around, read, judged);
         try {
             shown.save(
@@ -103,6 +109,11 @@ final class ProposeCommand implements Callable<Integer> {
             shown.print(json ? shown.planJson() : null);
         }
         return shown.exit();
+    }
+
+    private void tellChanges(Scenario read, Plan before, Plan after) {
+        Comparison comparison = Comparisons.of(read, before, after);
+        around.tell(List.of(comparison.sessions().isEmpty() ? "The plan stays as it was." : comparison.text()));
     }
 
     private Judged search(Proposal proposal) {

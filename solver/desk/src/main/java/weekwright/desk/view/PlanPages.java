@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import weekwright.desk.view.PlanPage.Day;
 import weekwright.desk.view.PlanPage.Entry;
 import weekwright.desk.view.PlanPage.Kind;
@@ -24,7 +23,6 @@ import weekwright.model.scenario.FixtureWeight;
 import weekwright.model.scenario.Group;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Scenario;
-import weekwright.model.scenario.Share;
 import weekwright.model.scenario.Travel;
 
 /** Lays a judged plan out by week, group and day. */
@@ -165,20 +163,11 @@ public final class PlanPages {
                 names.facility(placement.facility()),
                 Stream.of(
                                 names.variant(placement.family(), placement.variant()),
-                                whom(placement),
+                                Words.whom(placement),
                                 names.staff(placement.lead()),
                                 Words.pinned(placement.held()))
                         .filter(Objects::nonNull)
                         .toList());
-    }
-
-    /** The aim of a placement is named in its id, {@code group/family+whom/week/n}. */
-    private static @Nullable String whom(Placement placement) {
-        String aim = placement.id() == null ? "" : placement.id();
-        if (aim.contains("+" + Share.NOT_PLAYED.id() + "/")) {
-            return "for those who did not play";
-        }
-        return aim.contains("+" + Share.PLAYED.id() + "/") ? "for those who played" : null;
     }
 
     private Moment end(Moment start, int minutes) {

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import weekwright.engine.problem.AimInfo;
+import weekwright.engine.problem.FamilyInfo;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.Judge;
+import weekwright.model.scenario.Pathway;
 
 /** Which sessions might mend a finding: those that it is about, and those that are missing where something is missing. */
 final class Concerned {
@@ -40,6 +42,15 @@ final class Concerned {
         return List.copyOf(all);
     }
 
+    /** Where a quality is missing, only sessions that train it hard can mend that. */
+    private static boolean wanted(Fact fact, FamilyInfo family) {
+        return switch (fact.rule().id()) {
+            case "speed-exposure" -> family.family.high(Pathway.MAX_VELOCITY_SPRINT);
+            case "pathway-neglected" -> family.family.high(Pathway.values()[fact.detail()]);
+            default -> true;
+        };
+    }
+
     private int week(int day) {
         return Math.floorDiv(Math.max(0, Math.min(problem.calendar.days() - 1, day)), 7);
     }
@@ -57,12 +68,13 @@ final class Concerned {
         for (Session session : problem.sessions) {
             Stimulus at = judge.at(session);
             boolean near = at != null && at.day >= fact.firstDay() - 1 && at.day <= fact.lastDay() + 1;
-            if (near && session.group == fact.group()) {
+            if (near && session.group == fact.group() && wanted(fact, session.family)) {
                 all.add(session);
             }
         }
-        List<AimInfo> aims =
-                problem.aims.stream().filter(aim -> aim.group == fact.group()).toList();
+        List<AimInfo> aims = problem.aims.stream()
+                .filter(aim -> aim.group == fact.group() && wanted(fact, aim.family))
+                .toList();
         for (int week = week(fact.firstDay()); week <= week(fact.lastDay()); week++) {
             for (AimInfo aim : aims) {
                 addMissing(aim, week, all);

@@ -40,6 +40,11 @@ final class Findings {
         return facts.stream().sorted(IN_ORDER);
     }
 
+    /** The sentence of a finding, or its title where it says nothing. */
+    static String said(Finding finding) {
+        return finding.text().isBlank() ? finding.title() : finding.text();
+    }
+
     private static Rule rule(Fact fact) {
         return Rulebook.builtIn().rule(fact.rule().id());
     }
