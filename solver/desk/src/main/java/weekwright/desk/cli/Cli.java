@@ -34,7 +34,8 @@ final class Cli {
             "rules",
             "catalogue",
             "schema",
-            "demo");
+            "demo",
+            "desk");
 
     private final Surroundings around;
 
@@ -78,6 +79,7 @@ final class Cli {
             case "catalogue" -> List.of(new CatalogueCommand(around));
             case "schema" -> List.of(new SchemaCommand(around));
             case "demo" -> List.of(new DemoCommand(around));
+            case "desk" -> List.of(new DeskCommand(around));
             case "history" -> List.of(new HistoryCommand(around));
             case "undo" -> List.of(new UndoCommand(around));
             case "redo" -> List.of(new RedoCommand(around));
