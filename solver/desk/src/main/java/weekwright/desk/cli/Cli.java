@@ -26,6 +26,7 @@ final class Cli {
             "whynot",
             "compare",
             "pin",
+            "sheet",
             "calendar",
             "history",
             "undo",
@@ -74,6 +75,7 @@ final class Cli {
             case "whynot" -> List.of(new WhyNotCommand(around));
             case "compare" -> List.of(new CompareCommand(around));
             case "pin" -> List.of(new PinCommand(around));
+            case "sheet" -> List.of(new SheetCommand(around));
             case "calendar" -> List.of(new CalendarCommand(around));
             case "rules" -> List.of(new RulesCommand(around));
             case "catalogue" -> List.of(new CatalogueCommand(around));
