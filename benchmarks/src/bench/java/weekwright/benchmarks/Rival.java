@@ -125,12 +125,22 @@ interface Rival {
         }
         Totals totals = Judge.of(problem, at).total().totals();
         return new Plan(
-                Scenario.VERSION, problem.scenario.id(), null, null, null, placements, List.of(), List.of(), totals, List.of());
+                Scenario.VERSION,
+                problem.scenario.id(),
+                null,
+                null,
+                null,
+                placements,
+                List.of(),
+                List.of(),
+                totals,
+                List.of());
     }
 
     private static Placement placement(Problem problem, Session session, Stimulus at) {
-        String facility =
-                at.facility < 0 ? null : problem.facilities.get(at.facility).facility.id();
+        String facility = at.facility < 0
+                ? null
+                : problem.facilities.get(at.facility).facility.id();
         return new Placement(
                 session.id,
                 session.group.group.id(),

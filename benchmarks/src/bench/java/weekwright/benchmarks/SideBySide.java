@@ -49,10 +49,8 @@ public final class SideBySide {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         List<Double> seconds =
                 Arrays.stream(arguments[2].split(",", -1)).map(Double::valueOf).toList();
-        List<Instance> rows =
-                Arrays.stream(arguments).skip(3).map(Instance::of).toList();
-        SideBySide table =
-                new SideBySide(out, new BestKnown(Path.of(arguments[0])), Integer.parseInt(arguments[1]));
+        List<Instance> rows = Arrays.stream(arguments).skip(3).map(Instance::of).toList();
+        SideBySide table = new SideBySide(out, new BestKnown(Path.of(arguments[0])), Integer.parseInt(arguments[1]));
         table.head();
         for (Instance row : rows.isEmpty() ? Instance.ALL : rows) {
             table.print(row, seconds);
@@ -66,8 +64,9 @@ public final class SideBySide {
                 System.getProperty("java.version"),
                 Runtime.getRuntime().availableProcessors(),
                 seeds);
-        out.println("| problem | seconds | who | as good above the wishes | must, key, main: worst | want: median (worst) "
-                + "| gap: median (worst) | proven at least |");
+        out.println(
+                "| problem | seconds | who | as good above the wishes | must, key, main: worst | want: median (worst) "
+                        + "| gap: median (worst) | proven at least |");
         out.println("| --- | ---: | --- | ---: | ---: | ---: | ---: | ---: |");
         Instance week = Instance.of("week");
         for (Rival rival : Rival.ALL) {

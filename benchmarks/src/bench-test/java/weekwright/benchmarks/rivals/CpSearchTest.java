@@ -27,7 +27,8 @@ class CpSearchTest {
         for (long moves : new long[] {10, 300, 3_000, 20_000}) {
             Budget budget = Budget.moves(moves);
             Clocked watch = new Clocked(budget, Progress.SILENT, problem.sessions.size());
-            Stimulus[] at = new Portfolio(problem, null).search(budget, moves, 1, watch).at();
+            Stimulus[] at =
+                    new Portfolio(problem, null).search(budget, moves, 1, watch).at();
             Totals judged = Judge.of(problem, at).total().totals();
 
             assertThat(judged.must()).isZero();

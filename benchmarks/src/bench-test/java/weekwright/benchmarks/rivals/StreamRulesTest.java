@@ -20,7 +20,15 @@ class StreamRulesTest {
 
     /** Seed, squads, sessions a week, weeks: all seeds of one squad, and squads that share rooms and leads. */
     @ParameterizedTest
-    @CsvSource({"10, 1, 28, 1", "10, 1, 28, 4", "3, 1, 20, 2", "4, 1, 35, 1", "5, 2, 40, 2", "10, 8, 224, 1", "6, 4, 60, 1"})
+    @CsvSource({
+        "10, 1, 28, 1",
+        "10, 1, 28, 4",
+        "3, 1, 20, 2",
+        "4, 1, 35, 1",
+        "5, 2, 40, 2",
+        "10, 8, 224, 1",
+        "6, 4, 60, 1"
+    })
     void streams_and_judge_say_the_same_of_random_plans(long seed, int squads, int sessions, int weeks) {
         Problem problem = ProblemBuilder.of(Yardstick.of(SquadGenerator.squad(seed, squads, sessions, weeks)));
         StreamSearch.Scorer scorer = new StreamSearch(problem).scorer();

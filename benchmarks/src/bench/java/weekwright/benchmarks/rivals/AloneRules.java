@@ -54,7 +54,10 @@ final class AloneRules {
         boolean elsewhere = !prefer.facilities().isEmpty()
                 && (at.facility < 0
                         || !prefer.facilities()
-                                .contains(problem.facilities.get(at.facility).facility.id()));
+                                .contains(problem.facilities
+                                        .get(at.facility)
+                                        .facility
+                                        .id()));
         int tenths = Units.share(Units.PREFERRED, 1);
         return (early || late ? tenths : 0) + (elsewhere ? tenths : 0);
     }

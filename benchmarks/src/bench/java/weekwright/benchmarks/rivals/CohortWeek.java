@@ -18,7 +18,13 @@ import weekwright.model.scenario.PerWeek;
  * @param couldBeFree whether it is a whole week with a day on which nothing is fixed
  */
 record CohortWeek(
-        int cohort, int week, GroupInfo group, int heads, @Nullable PerWeek asked, boolean restricted, boolean couldBeFree) {
+        int cohort,
+        int week,
+        GroupInfo group,
+        int heads,
+        @Nullable PerWeek asked,
+        boolean restricted,
+        boolean couldBeFree) {
 
     /** All of them. */
     static List<CohortWeek> all(Problem problem) {

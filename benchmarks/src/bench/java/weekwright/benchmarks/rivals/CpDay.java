@@ -110,7 +110,8 @@ final class CpDay {
         LinearExprBuilder sum = LinearExpr.newBuilder();
         NavigableMap<Integer, List<Literal>> levels = new TreeMap<>();
         for (CpOption option : own) {
-            levels.computeIfAbsent(demand(option.at()), level -> new ArrayList<>()).add(option.placed());
+            levels.computeIfAbsent(demand(option.at()), level -> new ArrayList<>())
+                    .add(option.placed());
             sum.addTerm(option.placed(), (long) Demands.OTHERS_PERCENT * demand(option.at()));
         }
         for (Stimulus thing : fixed) {
@@ -136,8 +137,7 @@ final class CpDay {
                 .thenComparing(Sharing::lift);
 
         static Sharing of(Stimulus thing) {
-            return new Sharing(
-                    thing.start, thing.warmUp, thing.rpeTenths, family(thing).sprint, family(thing).lift);
+            return new Sharing(thing.start, thing.warmUp, thing.rpeTenths, family(thing).sprint, family(thing).lift);
         }
 
         int saved(boolean first) {
@@ -151,12 +151,14 @@ final class CpDay {
         Map<Sharing, List<Literal>> sharing = new TreeMap<>(Sharing.IN_TIME);
         for (CpOption option : own) {
             load.addTerm(option.placed(), option.at().load);
-            sharing.computeIfAbsent(Sharing.of(option.at()), key -> new ArrayList<>()).add(option.placed());
+            sharing.computeIfAbsent(Sharing.of(option.at()), key -> new ArrayList<>())
+                    .add(option.placed());
         }
         for (Stimulus thing : fixed) {
             load.add(thing.loadFor(of.cohort()));
             if (thing.kind == Stimulus.Kind.COMMITMENT) {
-                sharing.computeIfAbsent(Sharing.of(thing), key -> new ArrayList<>()).add(cp.constant(true));
+                sharing.computeIfAbsent(Sharing.of(thing), key -> new ArrayList<>())
+                        .add(cp.constant(true));
             }
         }
         Map<Integer, Literal> followed = new TreeMap<>();
@@ -226,8 +228,8 @@ final class CpDay {
             List<Literal> running = those(option -> option.at().start <= start && option.at().end > start);
             cp.model.addAtMostOne(running.toArray(Literal[]::new));
         }
-        beginning.forEach((to, starts) -> ending.forEach((from, ends) -> starts.forEach((start, begins) ->
-                ends.forEach((end, finishes) -> {
+        beginning.forEach((to, starts) ->
+                ending.forEach((from, ends) -> starts.forEach((start, begins) -> ends.forEach((end, finishes) -> {
                     if (end <= start && end + problem.transferMinutes(from, to) > start) {
                         List<Literal> one = new ArrayList<>(begins);
                         one.addAll(finishes);
@@ -311,21 +313,28 @@ final class CpDay {
             crosses.clear();
             for (CpOption option : own) {
                 if (isHard == demand(option.at()) > Demands.LOW_TO) {
-                    starts.computeIfAbsent(option.at().start, k -> new ArrayList<>()).add(option.placed());
-                    ends.computeIfAbsent(option.at().end, k -> new ArrayList<>()).add(option.placed());
-                    crosses.computeIfAbsent(cross(option.at()), k -> new ArrayList<>()).add(option.placed());
+                    starts.computeIfAbsent(option.at().start, k -> new ArrayList<>())
+                            .add(option.placed());
+                    ends.computeIfAbsent(option.at().end, k -> new ArrayList<>())
+                            .add(option.placed());
+                    crosses.computeIfAbsent(cross(option.at()), k -> new ArrayList<>())
+                            .add(option.placed());
                 }
             }
             for (Stimulus thing : fixed) {
                 if (!thing.isFixture() && isHard == demand(thing) > Demands.LOW_TO) {
                     starts.computeIfAbsent(thing.start, k -> new ArrayList<>()).add(cp.constant(true));
                     ends.computeIfAbsent(thing.end, k -> new ArrayList<>()).add(cp.constant(true));
-                    crosses.computeIfAbsent(cross(thing), k -> new ArrayList<>()).add(cp.constant(true));
+                    crosses.computeIfAbsent(cross(thing), k -> new ArrayList<>())
+                            .add(cp.constant(true));
                 }
             }
-            starts.forEach((start, some) -> cp.model.addLessOrEqual(blockStart, start - zero).onlyEnforceIf(when(some, isHard)));
-            ends.forEach((end, some) -> cp.model.addGreaterOrEqual(blockEnd, end - zero).onlyEnforceIf(when(some, isHard)));
-            crosses.forEach((cross, some) -> cp.model.addGreaterOrEqual(blockCross, cross).onlyEnforceIf(when(some, isHard)));
+            starts.forEach((start, some) ->
+                    cp.model.addLessOrEqual(blockStart, start - zero).onlyEnforceIf(when(some, isHard)));
+            ends.forEach((end, some) ->
+                    cp.model.addGreaterOrEqual(blockEnd, end - zero).onlyEnforceIf(when(some, isHard)));
+            crosses.forEach((cross, some) ->
+                    cp.model.addGreaterOrEqual(blockCross, cross).onlyEnforceIf(when(some, isHard)));
         }
     }
 

@@ -42,8 +42,7 @@ final class CpPairs {
                     .options()
                     .add(option);
             if (!option.family().recovery && !option.family().practice) {
-                onceADay.computeIfAbsent(
-                                List.of(option.family(), option.at().day), key -> new ArrayList<>())
+                onceADay.computeIfAbsent(List.of(option.family(), option.at().day), key -> new ArrayList<>())
                         .add(option);
             }
         }
@@ -118,8 +117,8 @@ final class CpPairs {
                 .mapToInt(option -> option.at().start)
                 .min()
                 .orElseThrow();
-        LinearExpr floor = missing(earlier, later, base, option -> PairRules.hours(
-                earlier.family().againMust, option.dose));
+        LinearExpr floor =
+                missing(earlier, later, base, option -> PairRules.hours(earlier.family().againMust, option.dose));
         if (floor != null) {
             cp.model.addLessOrEqual(floor, 0);
         }
@@ -130,15 +129,15 @@ final class CpPairs {
             cp.model.addGreaterOrEqual(minutes, wanted);
             LinearExprBuilder dear = LinearExpr.newBuilder().addTerm(wanted, 2).add(-Units.DEAR_AFTER);
             cp.model.addGreaterOrEqual(minutes, dear.build());
-            LinearExpr units =
-                    LinearExpr.newBuilder().addTerm(minutes, (long) Units.A_MINUTE * heads).build();
+            LinearExpr units = LinearExpr.newBuilder()
+                    .addTerm(minutes, (long) Units.A_MINUTE * heads)
+                    .build();
             cp.pay(cp.want, units, groupHeads(later), most);
         }
     }
 
     private static int counted(Bunch earlier, Bunch later, Stimulus option) {
-        int wanted = PairRules.wanted(
-                earlier.aim().aim().group, earlier.family(), later.family(), option.dose);
+        int wanted = PairRules.wanted(earlier.aim().aim().group, earlier.family(), later.family(), option.dose);
         return wanted == 0 ? 0 : wanted - Units.TOLERANCE;
     }
 

@@ -50,7 +50,10 @@ public final class CpSearch {
         CpSolver solver = new CpSolver();
         solver.getParameters().setNumWorkers(workers).setMaxTimeInSeconds(left).setRandomSeed((int) seed);
         // Its full preparation of a model this size takes longer than the times that are compared.
-        solver.getParameters().setCpModelProbingLevel(0).setMaxPresolveIterations(1).setSymmetryLevel(0);
+        solver.getParameters()
+                .setCpModelProbingLevel(0)
+                .setMaxPresolveIterations(1)
+                .setSymmetryLevel(0);
         CpSolverStatus status = solver.solve(weeks.cp.model);
         @Nullable Stimulus[] at = new @Nullable Stimulus[problem.sessions.size()];
         if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
@@ -102,8 +105,7 @@ public final class CpSearch {
         }
 
         Totals totals(CpSolver solver) {
-            return new Totals(
-                    0, solver.value(key) / 10.0, solver.value(main) / 10.0, solver.value(want) / 10.0);
+            return new Totals(0, solver.value(key) / 10.0, solver.value(main) / 10.0, solver.value(want) / 10.0);
         }
     }
 

@@ -116,12 +116,11 @@ final class CpWeeks {
         cp.model.addGreaterOrEqual(
                 LinearExpr.newBuilder().add(owed).add(counted).build(), aim.owed(0));
         long tenths = (long) Units.TENTHS * (aim.priority() == Priority.SPARE ? aim.points() : 1);
-        LinearExprBuilder level =
-                switch (aim.priority()) {
-                    case KEY -> cp.key;
-                    case MAIN -> cp.main;
-                    case SPARE -> cp.want;
-                };
+        LinearExprBuilder level = switch (aim.priority()) {
+            case KEY -> cp.key;
+            case MAIN -> cp.main;
+            case SPARE -> cp.want;
+        };
         level.addTerm(owed, tenths);
         // Below the least nothing more is missing of the target than lies between the two.
         IntVar reached = cp.number(least, 100);
@@ -129,7 +128,8 @@ final class CpWeeks {
                 LinearExpr.newBuilder().add(all).add(aim.commitments()).build();
         cp.model.addMaxEquality(reached, new LinearExpr[] {there, LinearExpr.constant(least)});
         IntVar wanted = cp.number(0, Math.max(0, target - least));
-        cp.model.addGreaterOrEqual(LinearExpr.newBuilder().add(wanted).add(reached).build(), target);
+        cp.model.addGreaterOrEqual(
+                LinearExpr.newBuilder().add(wanted).add(reached).build(), target);
         cp.want.addTerm(wanted, (long) Units.TENTHS * aim.points());
     }
 
@@ -148,7 +148,9 @@ final class CpWeeks {
                     .filter(option -> option.at().start <= key.get(1) && option.at().end > key.get(1))
                     .<Literal>map(CpOption::placed)
                     .toList();
-            cp.model.addLessOrEqual(CpModelling.sum(there), common.roomAtStartOf(beginning.get(0).at()));
+            cp.model.addLessOrEqual(
+                    CpModelling.sum(there),
+                    common.roomAtStartOf(beginning.get(0).at()));
         });
     }
 
@@ -177,9 +179,7 @@ final class CpWeeks {
     }
 
     private static boolean nightTooShort(Stimulus one, Stimulus fixed) {
-        return one.day < fixed.day
-                ? fixed.occupiedStart - one.end < NIGHT
-                : one.start - fixed.occupiedEnd < NIGHT;
+        return one.day < fixed.day ? fixed.occupiedStart - one.end < NIGHT : one.start - fixed.occupiedEnd < NIGHT;
     }
 
     private int groupHeads() {
@@ -230,7 +230,8 @@ final class CpWeeks {
                         any = true;
                         cost.addTerm(
                                 minutes,
-                                (long) Units.A_MINUTE * problem.cohorts.get(cohort).heads());
+                                (long) Units.A_MINUTE
+                                        * problem.cohorts.get(cohort).heads());
                     }
                 }
                 if (any) {
@@ -254,16 +255,18 @@ final class CpWeeks {
         stretch.subList(1, stretch.size() - 1).forEach(between -> when.add(between.block.not()));
         Literal[] inTurn = when.toArray(Literal[]::new);
         LinearExprBuilder gap = LinearExpr.newBuilder().add(later.blockStart).addTerm(earlier.blockEnd, -1);
-        LinearExprBuilder floor =
-                LinearExpr.newBuilder().add(gap.build()).addTerm(earlier.blockCross, -1);
+        LinearExprBuilder floor = LinearExpr.newBuilder().add(gap.build()).addTerm(earlier.blockCross, -1);
         cp.model.addGreaterOrEqual(floor.build(), 0).onlyEnforceIf(inTurn);
         when.add(alike(earlier, later).not());
         Literal[] different = when.toArray(Literal[]::new);
         IntVar minutes = cp.shortMinutes(counted + 24 * 60);
         LinearExpr gapOnly = gap.build();
-        cp.model.addGreaterOrEqual(LinearExpr.newBuilder().add(minutes).add(gapOnly).build(), counted)
+        cp.model
+                .addGreaterOrEqual(
+                        LinearExpr.newBuilder().add(minutes).add(gapOnly).build(), counted)
                 .onlyEnforceIf(different);
-        cp.model.addGreaterOrEqual(
+        cp.model
+                .addGreaterOrEqual(
                         LinearExpr.newBuilder().add(minutes).addTerm(gapOnly, 2).build(),
                         2L * counted - Units.DEAR_AFTER)
                 .onlyEnforceIf(different);
@@ -327,8 +330,8 @@ final class CpWeeks {
 
     private void highDays(CohortWeek week, PerWeek asked, LinearExprBuilder owed, LinearExprBuilder wanted) {
         LinearExpr high = CpModelling.sum(ofWeek(week, day -> day.high));
-        LinearExpr ours = CpModelling.sum(
-                ofWeek(week, day -> day.of.fixedDay().high() ? cp.constant(false) : day.high));
+        LinearExpr ours =
+                CpModelling.sum(ofWeek(week, day -> day.of.fixedDay().high() ? cp.constant(false) : day.high));
         int fixed = 0;
         for (int day = 7 * week.week(); day < 7 * week.week() + 7; day++) {
             fixed += day(week.cohort(), day).of.fixedDay().high() ? 1 : 0;
@@ -347,7 +350,8 @@ final class CpWeeks {
 
     private IntVar missing(int asked, LinearExpr there) {
         IntVar missing = cp.number(0, asked);
-        cp.model.addGreaterOrEqual(LinearExpr.newBuilder().add(missing).add(there).build(), asked);
+        cp.model.addGreaterOrEqual(
+                LinearExpr.newBuilder().add(missing).add(there).build(), asked);
         return missing;
     }
 }

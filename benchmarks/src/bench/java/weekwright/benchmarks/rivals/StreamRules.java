@@ -15,7 +15,6 @@ import ai.timefold.solver.core.api.score.stream.uni.UniConstraintStream;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import weekwright.benchmarks.rivals.Day.Block;
 import weekwright.engine.problem.GroupInfo;
 import weekwright.engine.problem.Stimulus;
 import weekwright.model.scenario.Priority;
@@ -194,7 +193,8 @@ public class StreamRules implements ConstraintProvider {
                 .groupBy(day -> day.of().cohort(), toList())
                 .flattenLast(StreamRules::inTurn)
                 .map((cohort, blocks) -> blocks)
-                .filter(both -> both.earlier().block().placed() || both.later().block().placed());
+                .filter(both ->
+                        both.earlier().block().placed() || both.later().block().placed());
     }
 
     private static List<Blocks> inTurn(List<Day> days) {

@@ -24,10 +24,12 @@ public final class StreamSearch {
 
     /** The best plan found within so many seconds: where each session lies. */
     public @Nullable Stimulus[] best(double seconds, long seed) {
-        SolverConfig config = config()
-                .withRandomSeed(seed)
+        SolverConfig config = config().withRandomSeed(seed)
                 .withTerminationConfig(new TerminationConfig().withMillisecondsSpentLimit(Math.round(seconds * 1000)));
-        return SolverFactory.<StreamPlan>create(config).buildSolver().solve(new StreamPlan(problem)).at();
+        return SolverFactory.<StreamPlan>create(config)
+                .buildSolver()
+                .solve(new StreamPlan(problem))
+                .at();
     }
 
     /** Takes up plans to be judged by the streams one after the other. */
