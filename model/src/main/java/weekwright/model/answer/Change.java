@@ -8,8 +8,8 @@ import weekwright.model.Ids;
  * A session that differs between two plans.
  *
  * @param session its id
- * @param what {@code moved} in time, {@code placed} elsewhere, {@code dosed} anew or {@code led} by somebody else, in this
- *     order; or {@code added} or {@code dropped} alone
+ * @param what {@code moved} in time, {@code placed} elsewhere, {@code dosed} anew, {@code led} by somebody else or
+ *     {@code varied} to another lift, in this order; or {@code added} or {@code dropped} alone
  * @param before where it lay, or null
  * @param after where it lies, or null
  */

@@ -13,7 +13,7 @@ import weekwright.model.plan.Totals;
  * @param after how the second stands
  * @param broke what the change of the scenario broke by itself, in words
  * @param sessions sessions that differ, in order of time
- * @param better rules that are kept better in the second plan
+ * @param better rules that are kept better in the second plan than in the first as it stood
  * @param worse rules that are kept worse in it
  * @param text the comparison in a sentence
  */

@@ -7,6 +7,8 @@ import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.OptionalInt;
+import weekwright.model.answer.Comparison;
+import weekwright.model.answer.DaySheet;
 import weekwright.model.answer.WhyNot;
 import weekwright.model.catalogue.Family;
 import weekwright.model.document.Node.Kind;
@@ -164,6 +166,16 @@ public final class Documents {
     /** Why a session does not lie elsewhere, as JSON: all fields. */
     public static String write(WhyNot answer) {
         return write(answer, "whynot");
+    }
+
+    /** A day sheet as JSON: all fields. */
+    public static String write(DaySheet sheet) {
+        return write(sheet, "sheet");
+    }
+
+    /** Two plans side by side, as JSON: all fields. */
+    public static String write(Comparison comparison) {
+        return write(comparison, "compare");
     }
 
     /** Any record, list or map as JSON in the same hand, with every field. */

@@ -29,6 +29,9 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import weekwright.model.answer.Change;
+import weekwright.model.answer.Comparison;
+import weekwright.model.answer.Shift;
 import weekwright.model.answer.Spot;
 import weekwright.model.answer.WhyNot;
 import weekwright.model.answer.WhyNotDay;
@@ -41,6 +44,7 @@ import weekwright.model.plan.Log;
 import weekwright.model.plan.Plan;
 import weekwright.model.plan.Totals;
 import weekwright.model.rulebook.Rule;
+import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.rulebook.Rulebook;
 import weekwright.model.scenario.ClockTime;
 import weekwright.model.scenario.Dose;
@@ -75,6 +79,7 @@ class SchemaTest {
         compare(Log.class, Schemas.of("log"), seen);
         compare(Family.class, Schemas.of("catalogue").items().orElseThrow(), seen);
         compare(Rule.class, Schemas.of("rules").items().orElseThrow(), seen);
+        compare(Comparison.class, Schemas.of("compare"), seen);
         assertThat(seen).as("records that documents are made of").hasSizeGreaterThan(40);
     }
 
@@ -302,6 +307,25 @@ class SchemaTest {
                 "It lies here.");
         assertThat(wanting(published("whynot"), Documents.write(answer))).isEmpty();
         assertThat(Documents.write(answer)).contains("\"now\": {").contains("\"why\": null");
+    }
+
+    @Test
+    void aComparisonFitsItsSchema() {
+        Spot spot = new Spot(Moment.parse("2027-03-02T16:30"), null, Dose.FULL);
+        String session = "match-squad/max-velocity/2027-03-01/1";
+        Comparison comparison = new Comparison(
+                new Totals(0, 0, 0, 4),
+                new Totals(1, 0, 0, 4),
+                new Totals(0, 0, 0, 2.5),
+                List.of("Too near."),
+                List.of(
+                        new Change(session, List.of("moved", "led"), spot, spot, "It moves."),
+                        new Change(session, List.of("added"), null, spot, "It is added.")),
+                List.of(new Shift("night-rest-margin", RuleLevel.WANT, 4, 0, "Met now.")),
+                List.of(new Shift("even-spread", RuleLevel.WANT, 0, 2.5, "Costs 2.5 points.")),
+                "It moves.");
+        assertThat(wanting(published("compare"), Documents.write(comparison))).isEmpty();
+        assertThat(Documents.write(comparison)).contains("\"before\": null").contains("\"changed\": {");
     }
 
     @Test

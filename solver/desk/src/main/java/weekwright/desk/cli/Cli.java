@@ -20,11 +20,15 @@ import weekwright.model.scenario.Moment;
 final class Cli {
     private static final int COLUMNS = 100;
     /** All commands, as help lists them. */
-    private static final List<String> NAMES = List.of(
+    static final List<String> NAMES = List.of(
             "propose",
             "check",
             "whynot",
+            "compare",
+            "whatif",
             "pin",
+            "sheet",
+            "calendar",
             "history",
             "undo",
             "redo",
@@ -32,7 +36,8 @@ final class Cli {
             "rules",
             "catalogue",
             "schema",
-            "demo");
+            "demo",
+            "desk");
 
     private final Surroundings around;
 
@@ -69,11 +74,16 @@ final class Cli {
             case "propose" -> List.of(new ProposeCommand(around));
             case "check" -> List.of(new CheckCommand(around));
             case "whynot" -> List.of(new WhyNotCommand(around));
+            case "compare" -> List.of(new CompareCommand(around));
+            case "whatif" -> List.of(new WhatIfCommand(around));
             case "pin" -> List.of(new PinCommand(around));
+            case "sheet" -> List.of(new SheetCommand(around));
+            case "calendar" -> List.of(new CalendarCommand(around));
             case "rules" -> List.of(new RulesCommand(around));
             case "catalogue" -> List.of(new CatalogueCommand(around));
             case "schema" -> List.of(new SchemaCommand(around));
             case "demo" -> List.of(new DemoCommand(around));
+            case "desk" -> List.of(new DeskCommand(around));
             case "history" -> List.of(new HistoryCommand(around));
             case "undo" -> List.of(new UndoCommand(around));
             case "redo" -> List.of(new RedoCommand(around));

@@ -11,8 +11,8 @@ import weekwright.model.document.Documents;
         name = "schema",
         mixinStandardHelpOptions = true,
         versionProvider = VersionText.class,
-        description = "Prints the JSON Schema of a document: scenario, plan, log, catalogue, rules, check, whynot or"
-                + " history.")
+        description = "Prints the JSON Schema of a document: scenario, plan, log, catalogue, rules, check, whynot,"
+                + " compare, sheet or history.")
 final class SchemaCommand implements Runnable {
     private final Surroundings around;
 

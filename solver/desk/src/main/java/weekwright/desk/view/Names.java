@@ -17,14 +17,15 @@ import weekwright.model.scenario.Scenario;
 import weekwright.model.scenario.StaffMember;
 
 /** The labels of a scenario by id; an id that is not known stands for itself. */
-final class Names {
+public final class Names {
     private final Catalogue catalogue;
     private final Map<String, String> groups;
     private final Map<String, String> facilities;
     private final Map<String, String> staff;
     private final Scenario scenario;
 
-    Names(Scenario scenario) {
+    /** The labels of a scenario. */
+    public Names(Scenario scenario) {
         this.scenario = scenario;
         catalogue = Catalogue.builtIn().with(scenario.catalogue());
         groups = labels(scenario.groups(), Group::id, Group::label);
@@ -38,27 +39,28 @@ final class Names {
         return labels;
     }
 
-    String group(String id) {
+    /** Label of a group. */
+    public String group(String id) {
         return groups.getOrDefault(id, id);
     }
 
-    @Nullable
-    String facility(@Nullable String id) {
+    /** Label of a facility; null for null. */
+    public @Nullable String facility(@Nullable String id) {
         return id == null ? null : facilities.getOrDefault(id, id);
     }
 
-    @Nullable
-    String staff(@Nullable String id) {
+    /** Name of a staff member; null for null. */
+    public @Nullable String staff(@Nullable String id) {
         return id == null ? null : staff.getOrDefault(id, id);
     }
 
-    String family(String id) {
+    /** Label of a session family. */
+    public String family(String id) {
         return catalogue.find(id).map(Family::label).orElse(id);
     }
 
     /** The label of a variant of a family, or null where there is none. */
-    @Nullable
-    String variant(String family, @Nullable String id) {
+    public @Nullable String variant(String family, @Nullable String id) {
         return id == null
                 ? null
                 : catalogue.find(family).stream()
@@ -82,7 +84,8 @@ final class Names {
                 : rule(id) + " (" + String.join(", ", by) + ")";
     }
 
-    static String rule(String id) {
+    /** Title of a rule. */
+    public static String rule(String id) {
         return Rulebook.builtIn().find(id).map(Rule::title).orElse(id);
     }
 }

@@ -3,6 +3,7 @@ package weekwright.desk.view;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -53,7 +54,9 @@ final class Standings {
     private List<Line> told() {
         List<Finding> told = findings(RuleLevel.TOLD).toList();
         return new GoodToKnow(names, told)
-                .lines(told).stream().map(text -> new Line(null, text, null)).toList();
+                .lines(told).stream()
+                        .map(text -> new Line(null, text, null, List.of()))
+                        .toList();
     }
 
     /** Of a plan written by hand, every rule that it keeps by its title. */
@@ -105,18 +108,27 @@ final class Standings {
     private static Line line(Finding finding) {
         String text = finding.text().isBlank() ? finding.title() : finding.text();
         String cost = finding.level() == RuleLevel.TOLD ? null : Dates.number(finding.cost());
-        return new Line(cost, text, help(finding));
+        return new Line(cost, text, help(finding), about(finding));
     }
 
+    private static List<String> about(Finding finding) {
+        return Stream.of(finding.placements(), finding.fixtures(), finding.commitments())
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    /** A remedy begins with what to do, never with a name. */
     private static @Nullable String help(Finding finding) {
-        return finding.remedy() == null
-                ? null
-                : "What would help: " + finding.remedy().text();
+        if (finding.remedy() == null || finding.remedy().text().isEmpty()) {
+            return null;
+        }
+        String text = finding.remedy().text();
+        return "What would help: " + text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
     }
 
     private Line line(LeftOut missing) {
         String text = missing.text().isBlank() ? written(missing) : missing.text();
-        return new Line(Dates.number(missing.cost()) + " " + missing.level().id(), text, null);
+        return new Line(Dates.number(missing.cost()) + " " + missing.level().id(), text, null, List.of(missing.id()));
     }
 
     /** What the engine left unsaid. */

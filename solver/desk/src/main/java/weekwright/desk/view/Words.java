@@ -5,22 +5,27 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.catalogue.DayClass;
 import weekwright.model.plan.Pin;
+import weekwright.model.plan.Placement;
 import weekwright.model.plan.Solver;
 import weekwright.model.plan.Totals;
 import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.scenario.Dose;
+import weekwright.model.scenario.Share;
 
 /** The words for what documents write as short names. */
-final class Words {
+public final class Words {
     /** What holds whatever a plan says. */
-    static final String CAUTION =
+    public static final String CAUTION =
             "This is planning help, not medical advice. In return to play, pain, illness, minors, heat"
                     + " and maximal testing, clinicians, local rules and licensed practice come first.";
+
+    /** Stands before what somebody does not take part in; why is nobody else's concern. */
+    public static final String SITS_OUT = "Sits out: ";
 
     private Words() {}
 
     /** The dose where it is not full, else null. */
-    static @Nullable String dose(Dose dose) {
+    public static @Nullable String dose(Dose dose) {
         return switch (dose) {
             case FULL -> null;
             case REDUCED -> "reduced dose";
@@ -52,6 +57,15 @@ final class Words {
                     + String.join(", ", pin.notDays().stream().map(Dates::day).toList()));
         }
         return held.isEmpty() ? null : "pinned: " + String.join(", ", held);
+    }
+
+    /** For whom a placement is, where it is not for all: its aim is named in its id, {@code group/family+whom/week/n}. */
+    public static @Nullable String whom(Placement placement) {
+        String aim = placement.id() == null ? "" : placement.id();
+        if (aim.contains("+" + Share.NOT_PLAYED.id() + "/")) {
+            return "for those who did not play";
+        }
+        return aim.contains("+" + Share.PLAYED.id() + "/") ? "for those who played" : null;
     }
 
     private static void add(List<String> held, boolean is, String word) {

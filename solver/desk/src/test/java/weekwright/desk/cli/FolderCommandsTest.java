@@ -117,6 +117,16 @@ class FolderCommandsTest {
     }
 
     @Test
+    void planning_again_says_what_changed_against_the_plan_before() {
+        propose();
+        run("propose", "--moves", "30");
+        assertThat(trial.err()).contains("The plan stays as it was.\n");
+        run("pin", "--session", HEAVY, "--start", "2027-02-10T09:00");
+        run("propose", "--moves", "3000");
+        assertThat(trial.err()).containsPattern("\n[1-9] sessions? moves?[^\n]*, and the plan is better: ");
+    }
+
+    @Test
     void a_look_at_a_folder_changes_nothing_in_it() throws Exception {
         propose();
         new RealDisk().deleteAll(folder.resolve("history"));

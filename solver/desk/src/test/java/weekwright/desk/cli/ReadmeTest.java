@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -17,6 +19,8 @@ class ReadmeTest {
             Pattern.compile("(<!-- week: .*? -->\n```\n)(.*?)(```\n<!-- end of week -->)", Pattern.DOTALL);
     private static final Pattern WHY_NOT =
             Pattern.compile("(<!-- whynot: .*? -->\n```\n)(.*?)(```\n<!-- end of whynot -->)", Pattern.DOTALL);
+    private static final Pattern SHEET =
+            Pattern.compile("(<!-- sheet: .*? -->\n```\n)(.*?)(```\n<!-- end of sheet -->)", Pattern.DOTALL);
     /** Set to {@code write} to put the week of today into the README. */
     private static final String WRITE = "weekwright.readme";
 
@@ -41,6 +45,18 @@ class ReadmeTest {
         shows(WHY_NOT, trial.out());
     }
 
+    @Test
+    void the_squats_of_the_day_are_those_of_its_sheet() throws IOException {
+        Path plan = folder.resolve("plan.json");
+        trial.run("propose", "demo:one-match", "--moves", "5000", "-o", plan.toString());
+        trial.run("sheet", "demo:one-match", plan.toString(), "--day", "2027-02-09");
+        Matcher squats = Pattern.compile(
+                        "^.*Heavy lower, knee-dominant .*?\n(?=\n)", Pattern.MULTILINE | Pattern.DOTALL)
+                .matcher(trial.out().substring(trial.out().indexOf("12:00–")));
+        assertThat(squats.find()).isTrue();
+        shows(SHEET, squats.group());
+    }
+
     private static void shows(Pattern part, String text) throws IOException {
         String readme = Files.readString(README);
         if ("write".equals(System.getProperty(WRITE))) {
@@ -60,11 +76,11 @@ class ReadmeTest {
     void every_command_of_its_table_is_there_with_its_options() throws IOException {
         Matcher rows =
                 Pattern.compile("^\\| (`.+?) \\| (.*) \\|$", Pattern.MULTILINE).matcher(Files.readString(README));
-        int commands = 0;
+        List<String> commands = new ArrayList<>();
         while (rows.find()) {
             Matcher names = Pattern.compile("`([a-z]+)").matcher(rows.group(1));
             while (names.find()) {
-                commands++;
+                commands.add(names.group(1));
                 assertThat(trial.run(names.group(1), "--help"))
                         .as(names.group(1))
                         .isZero();
@@ -74,6 +90,6 @@ class ReadmeTest {
                 }
             }
         }
-        assertThat(commands).isEqualTo(12);
+        assertThat(commands).containsExactlyInAnyOrderElementsOf(Cli.NAMES);
     }
 }

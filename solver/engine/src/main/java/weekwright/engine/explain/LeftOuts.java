@@ -22,6 +22,9 @@ import weekwright.model.scenario.Dose;
 
 /** Sessions that are wanted and not placed: every option of each is tried, and what stands in the way is counted. */
 final class LeftOuts {
+    /** Stands between what is missing and what is said of it. */
+    static final String LEFT_OUT = " is left out";
+
     private final Problem problem;
     private final Judge judge;
     private final WhatIf whatIf;
@@ -141,7 +144,7 @@ final class LeftOuts {
     }
 
     private String text(Session session, Survey survey) {
-        String what = session.family.family.label() + " in " + names.week(7 * session.week) + " is left out";
+        String what = session.family.family.label() + " in " + names.week(7 * session.week) + LEFT_OUT;
         if (session.pin.out()) {
             return what + " on purpose.";
         }

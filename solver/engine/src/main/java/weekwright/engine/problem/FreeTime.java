@@ -14,6 +14,11 @@ public final class FreeTime {
         this.away = calendar.awaySpans(away);
     }
 
+    /** The windows, times away left aside. */
+    public Spans windows() {
+        return windows;
+    }
+
     /** Minutes of a span that lie outside the windows or in a time away. */
     public int outside(int from, int to) {
         int blocked = to - from - windows.inside(from, to);

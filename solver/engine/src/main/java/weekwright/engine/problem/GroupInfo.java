@@ -18,7 +18,7 @@ public final class GroupInfo {
     /** People in the group. */
     public final int heads;
 
-    private final FreeTime free;
+    public final FreeTime free;
     public final RuleSettings settings;
     private final List<Stimulus> fixtures = new ArrayList<>();
     private final boolean[] fixtureDays;

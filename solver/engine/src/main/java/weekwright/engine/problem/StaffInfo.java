@@ -6,7 +6,7 @@ import weekwright.model.scenario.StaffMember;
 public final class StaffInfo {
     public final int index;
     public final StaffMember member;
-    private final FreeTime free;
+    public final FreeTime free;
 
     StaffInfo(int index, StaffMember member, Calendar calendar) {
         this.index = index;

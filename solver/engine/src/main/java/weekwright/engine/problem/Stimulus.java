@@ -65,6 +65,10 @@ public final class Stimulus {
     public final boolean learning;
     /** The same where all come whom no clinician keeps away: itself, unless somebody sits it out. */
     public final Stimulus base;
+    /** Staff member named for it in place of who leads its session, or -1. */
+    public final int lead;
+    /** Variant named for it in place of its session's, by its place in the family's list, or -1. */
+    public final int variant;
 
     Stimulus(StimulusDraft draft) {
         kind = draft.kind;
@@ -91,6 +95,8 @@ public final class Stimulus {
         appearances = draft.appearances;
         option = draft.option;
         learning = draft.learning;
+        lead = draft.lead;
+        variant = draft.variant;
         base = draft.base == null ? this : draft.base;
     }
 
@@ -100,6 +106,15 @@ public final class Stimulus {
         draft.base = base;
         draft.cohorts =
                 java.util.Arrays.stream(cohorts).filter(one -> one != cohort).toArray();
+        return draft.done();
+    }
+
+    /** The same under another lead, or with another variant; -1 leaves either as it is. It is none of the options. */
+    public Stimulus with(int otherLead, int otherVariant) {
+        StimulusDraft draft = StimulusDraft.like(base);
+        draft.option = -1;
+        draft.lead = otherLead < 0 ? lead : otherLead;
+        draft.variant = otherVariant < 0 ? variant : otherVariant;
         return draft.done();
     }
 

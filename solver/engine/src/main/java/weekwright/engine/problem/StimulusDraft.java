@@ -43,6 +43,8 @@ final class StimulusDraft {
 
     int option = -1;
     boolean learning;
+    int lead = -1;
+    int variant = -1;
 
     StimulusDraft(Kind kind, int index) {
         this.kind = kind;
@@ -82,6 +84,8 @@ final class StimulusDraft {
         draft.lends = other.lends;
         draft.option = other.option;
         draft.learning = other.learning;
+        draft.lead = other.lead;
+        draft.variant = other.variant;
         return draft;
     }
 

@@ -99,6 +99,11 @@ public final class Judge {
         return at == null ? null : at.base;
     }
 
+    /** Where a session lies, with those who come to it as the plan stands, or null. */
+    public @Nullable Stimulus attended(Session session) {
+        return timelines.at(session.index);
+    }
+
     /** Where all sessions lie. */
     public @Nullable Stimulus[] placements() {
         @Nullable Stimulus[] all = new @Nullable Stimulus[problem.sessions.size()];
@@ -165,7 +170,12 @@ public final class Judge {
 
     /** Another place alone changes nothing of lifts. */
     private void touchLines(Session session, @Nullable Stimulus from, @Nullable Stimulus to) {
-        if (from == null || to == null || from.start != to.start || from.dose != to.dose) {
+        boolean same = from != null
+                && to != null
+                && from.start == to.start
+                && from.dose == to.dose
+                && from.variant == to.variant;
+        if (!same) {
             scopes.lift(session.index, marks);
         }
         if (session.aim != null) {

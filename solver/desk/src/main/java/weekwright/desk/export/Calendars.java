@@ -1,0 +1,153 @@
+package weekwright.desk.export;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import weekwright.desk.app.InputFault;
+import weekwright.engine.Engine;
+import weekwright.engine.explain.Judged;
+import weekwright.model.scenario.Scenario;
+
+/**
+ * Writes the calendar of a group or an athlete (iCalendar, RFC 5545).
+ *
+ * <p>Who subscribes to it or imports it again sees each change once: an entry keeps its UID, what has changed carries the
+ * next SEQUENCE, and what is gone stays as cancelled. An unchanged calendar is the same bytes.
+ */
+public final class Calendars {
+    private final ZoneId zone;
+    private final Scenario scenario;
+    private final String stamp;
+    private final WrittenCalendar before;
+    private final List<Written> entries = new ArrayList<>();
+    private int added;
+    private int changed;
+    private int cancelled;
+
+    private Calendars(Scenario scenario, String stamp, WrittenCalendar before) {
+        this.scenario = scenario;
+        this.zone = scenario.zone();
+        this.stamp = stamp;
+        this.before = before;
+    }
+
+    private record Written(String uid, Instant start, Instant end, int sequence, String stamp, List<String> content) {
+        List<String> lines() {
+            List<String> lines = new ArrayList<>();
+            lines.add("BEGIN:VEVENT");
+            lines.add("UID:" + uid);
+            lines.add("DTSTAMP:" + stamp);
+            lines.add("SEQUENCE:" + sequence);
+            lines.addAll(content);
+            lines.add("END:VEVENT");
+            return lines;
+        }
+    }
+
+    /**
+     * A calendar, ready to be written.
+     *
+     * @param text the file's text, in UTF-8
+     * @param said what is in it and what has changed since it was last written, as a sentence
+     */
+    public record Made(String text, String said) {}
+
+    /** The calendar that is there already: the name of its file for messages, and its text. */
+    public record Before(String file, String text) {}
+
+    /**
+     * Makes a calendar.
+     *
+     * @param judged the plan, judged
+     * @param now the time of writing
+     * @param before what was written there the last time, or null
+     * @throws InputFault when what is there is no calendar of this reader
+     */
+    public static Made of(Scenario scenario, Judged judged, Whose whose, Instant now, @Nullable Before before) {
+        String of = Timetable.uid(scenario, whose, "calendar").toString();
+        WrittenCalendar written =
+                before == null ? WrittenCalendar.NONE : WrittenCalendar.read(before.file(), before.text(), of);
+        Calendars calendar = new Calendars(scenario, CalendarLines.utc(now), written);
+        List<CalendarEntry> entries = Timetable.of(scenario, judged.plan(), whose);
+        entries.forEach(calendar::add);
+        calendar.keep();
+        return new Made(calendar.text(of), calendar.said(entries.size(), before != null));
+    }
+
+    private void add(CalendarEntry entry) {
+        String uid = entry.uid().toString();
+        List<String> content = entry.content(zone);
+        WrittenCalendar.Event old = before.events().get(uid);
+        if (old == null) {
+            added++;
+            entries.add(new Written(uid, entry.start(), entry.end(), 0, stamp, content));
+        } else if (old.content().equals(content)) {
+            entries.add(new Written(uid, entry.start(), entry.end(), old.sequence(), old.stamp(), content));
+        } else {
+            changed++;
+            entries.add(new Written(uid, entry.start(), entry.end(), old.sequence() + 1, stamp, content));
+        }
+    }
+
+    /** What was written before and is not wanted any more: the past stays, the rest is cancelled. */
+    private void keep() {
+        Map<String, WrittenCalendar.Event> rest = new LinkedHashMap<>(before.events());
+        entries.forEach(entry -> rest.remove(entry.uid()));
+        for (WrittenCalendar.Event old : rest.values()) {
+            boolean stays = old.isCancelled() || old.day().isBefore(scenario.firstDay());
+            cancelled += stays ? 0 : 1;
+            entries.add(new Written(
+                    old.uid(),
+                    old.start(),
+                    old.start(),
+                    stays ? old.sequence() : old.sequence() + 1,
+                    stays ? old.stamp() : stamp,
+                    stays ? old.content() : cancelled(old.content())));
+        }
+        entries.sort(Comparator.comparing(Written::start).thenComparing(Written::uid));
+    }
+
+    private static List<String> cancelled(List<String> content) {
+        return content.stream()
+                .map(line -> line.startsWith("STATUS:") ? "STATUS:CANCELLED" : line)
+                .toList();
+    }
+
+    private String text(String of) {
+        List<String> lines = new ArrayList<>();
+        lines.add("BEGIN:VCALENDAR");
+        lines.add("VERSION:2.0");
+        lines.add("PRODID:-//Weekwright//Weekwright " + Engine.VERSION + "//EN");
+        lines.add("CALSCALE:GREGORIAN");
+        lines.add(WrittenCalendar.OF + ":" + of);
+        zones(lines);
+        entries.forEach(entry -> lines.addAll(entry.lines()));
+        lines.add("END:VCALENDAR");
+        return CalendarLines.folded(lines);
+    }
+
+    private void zones(List<String> lines) {
+        Instant firstDay = scenario.firstDay().atStartOfDay(zone).toInstant();
+        Instant first = entries.stream().map(Written::start).findFirst().orElse(firstDay);
+        Instant last = entries.stream()
+                .map(Written::end)
+                .max(Comparator.naturalOrder())
+                .orElse(firstDay);
+        lines.addAll(ZoneLines.of(zone, first, last));
+        before.zones().stream()
+                .filter(other -> !zone.getId().equals(other.value("TZID")))
+                .forEach(other -> lines.addAll(other.raw()));
+    }
+
+    private String said(int live, boolean again) {
+        String entries = live == 1 ? "1 entry" : live + " entries";
+        return again
+                ? entries + ": " + added + " new, " + changed + " changed, " + cancelled + " cancelled."
+                : entries + ".";
+    }
+}
