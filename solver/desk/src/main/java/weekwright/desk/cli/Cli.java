@@ -27,6 +27,8 @@ final class Cli {
             "compare",
             "pin",
             "sheet",
+            "load",
+            "marks",
             "calendar",
             "history",
             "undo",
@@ -76,6 +78,8 @@ final class Cli {
             case "compare" -> List.of(new CompareCommand(around));
             case "pin" -> List.of(new PinCommand(around));
             case "sheet" -> List.of(new SheetCommand(around));
+            case "load" -> List.of(new LoadCommand(around));
+            case "marks" -> List.of(new MarksCommand(around));
             case "calendar" -> List.of(new CalendarCommand(around));
             case "rules" -> List.of(new RulesCommand(around));
             case "catalogue" -> List.of(new CatalogueCommand(around));
