@@ -25,6 +25,7 @@ final class Cli {
             "check",
             "whynot",
             "compare",
+            "whatif",
             "pin",
             "sheet",
             "load",
@@ -76,6 +77,7 @@ final class Cli {
             case "check" -> List.of(new CheckCommand(around));
             case "whynot" -> List.of(new WhyNotCommand(around));
             case "compare" -> List.of(new CompareCommand(around));
+            case "whatif" -> List.of(new WhatIfCommand(around));
             case "pin" -> List.of(new PinCommand(around));
             case "sheet" -> List.of(new SheetCommand(around));
             case "load" -> List.of(new LoadCommand(around));

@@ -136,6 +136,7 @@ class CliTest {
                         "propose ",
                         "check ",
                         "compare ",
+                        "whatif ",
                         "pin ",
                         "sheet ",
                         "load ",
