@@ -238,7 +238,7 @@ class LoadCommandTest {
                 """);
         assertThat(trial.out())
                 .contains("Monotony: mean ÷ standard deviation of the days, divisor n − 1")
-                .contains("does not predict injury", "Lolli et al. 2019", "Impellizzeri et al. 2020");
+                .contains("does not predict injury", "Lolli et al. 2019", "No causal or conceptual basis");
         assertThat(trial.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }
 
