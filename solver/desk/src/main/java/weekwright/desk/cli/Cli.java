@@ -26,6 +26,7 @@ final class Cli {
             "whynot",
             "compare",
             "pin",
+            "fixtures",
             "calendar",
             "history",
             "undo",
@@ -73,6 +74,7 @@ final class Cli {
             case "whynot" -> List.of(new WhyNotCommand(around));
             case "compare" -> List.of(new CompareCommand(around));
             case "pin" -> List.of(new PinCommand(around));
+            case "fixtures" -> List.of(new FixturesCommand(around));
             case "calendar" -> List.of(new CalendarCommand(around));
             case "rules" -> List.of(new RulesCommand(around));
             case "catalogue" -> List.of(new CatalogueCommand(around));
