@@ -107,10 +107,21 @@ class HouseTest {
     }
 
     @Test
+    void the_library_of_the_server_is_known_in_the_page_only() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("weekwright.desk.page")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("io.javalin..", "org.eclipse.jetty..", "jakarta.servlet..")
+                .check(house);
+    }
+
+    @Test
     void what_a_coach_sees_knows_nothing_of_the_command_line() {
         noClasses()
                 .that()
-                .resideInAnyPackage("weekwright.desk.view", "weekwright.desk.app")
+                .resideInAnyPackage("weekwright.desk.view", "weekwright.desk.app", "weekwright.desk.page")
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("weekwright.desk.cli")

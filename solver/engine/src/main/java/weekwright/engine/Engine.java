@@ -1,9 +1,12 @@
 package weekwright.engine;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.explain.Explanation;
 import weekwright.engine.explain.Judged;
+import weekwright.engine.explain.People;
+import weekwright.engine.explain.PersonPicture;
 import weekwright.engine.explain.WhyNots;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.ProblemBuilder;
@@ -33,6 +36,12 @@ public final class Engine {
         Problem problem = ProblemBuilder.of(scenario, plan, PlanUse.CHECK);
         Problem free = ProblemBuilder.of(scenario, plan, PlanUse.START);
         return new Explanation(problem, standing(problem), free).judged(plan.published(), plan.solver());
+    }
+
+    /** What a plan means for each athlete who is known by name. */
+    public static List<PersonPicture> people(Scenario scenario, Plan plan) {
+        Problem problem = ProblemBuilder.of(scenario, plan, PlanUse.CHECK);
+        return new People(problem, standing(problem)).all();
     }
 
     /**

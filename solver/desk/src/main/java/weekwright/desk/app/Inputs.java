@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import weekwright.desk.store.Contents;
 import weekwright.model.document.DocumentException;
 import weekwright.model.document.Documents;
 import weekwright.model.plan.Plan;
@@ -71,6 +73,21 @@ public final class Inputs {
             return Scenarios.bytes(name);
         } catch (IllegalArgumentException e) {
             throw new InputFault(Objects.requireNonNullElse(e.getMessage(), name));
+        }
+    }
+
+    /**
+     * Documents that were given as bytes.
+     *
+     * @param plan the plan's, or null where there is none
+     * @throws InputFault when they cannot be used
+     */
+    public static Contents documents(byte[] scenario, byte @Nullable [] plan) {
+        try {
+            Scenario read = Documents.readScenario(Folders.SCENARIO, scenario);
+            return new Contents(read, plan == null ? null : Documents.readPlan(Folders.PLAN, plan, read), null);
+        } catch (DocumentException e) {
+            throw InputFault.of(e);
         }
     }
 

@@ -27,6 +27,7 @@ final class Cli {
             "compare",
             "pin",
             "fixtures",
+            "sheet",
             "calendar",
             "history",
             "undo",
@@ -35,7 +36,8 @@ final class Cli {
             "rules",
             "catalogue",
             "schema",
-            "demo");
+            "demo",
+            "desk");
 
     private final Surroundings around;
 
@@ -75,11 +77,13 @@ final class Cli {
             case "compare" -> List.of(new CompareCommand(around));
             case "pin" -> List.of(new PinCommand(around));
             case "fixtures" -> List.of(new FixturesCommand(around));
+            case "sheet" -> List.of(new SheetCommand(around));
             case "calendar" -> List.of(new CalendarCommand(around));
             case "rules" -> List.of(new RulesCommand(around));
             case "catalogue" -> List.of(new CatalogueCommand(around));
             case "schema" -> List.of(new SchemaCommand(around));
             case "demo" -> List.of(new DemoCommand(around));
+            case "desk" -> List.of(new DeskCommand(around));
             case "history" -> List.of(new HistoryCommand(around));
             case "undo" -> List.of(new UndoCommand(around));
             case "redo" -> List.of(new RedoCommand(around));

@@ -28,7 +28,12 @@ final class Dates {
 
     /** E.g. {@code Tue 9 Feb}. */
     static String day(LocalDate date) {
-        return weekday(date) + " " + date.getDayOfMonth() + " " + month(date).substring(0, 3);
+        return weekday(date) + " " + dayOfMonth(date);
+    }
+
+    /** E.g. {@code 9 Feb}. */
+    static String dayOfMonth(LocalDate date) {
+        return date.getDayOfMonth() + " " + month(date).substring(0, 3);
     }
 
     /** E.g. {@code Tue  9 Feb}: in columns the days stand below each other. */
@@ -94,7 +99,14 @@ final class Dates {
         return moment.local().toLocalTime().toString();
     }
 
-    private static String weekday(LocalDate date) {
+    /** A length of time, e.g. {@code 1 h 30 min}, {@code 2 h}, {@code 45 min}. */
+    static String hours(int minutes) {
+        String rest = minutes % 60 == 0 ? "" : minutes % 60 + " min";
+        return minutes < 60 ? minutes + " min" : minutes / 60 + " h" + (rest.isEmpty() ? "" : " " + rest);
+    }
+
+    /** E.g. {@code Tue}. */
+    static String weekday(LocalDate date) {
         return WEEKDAYS.get(date.getDayOfWeek().getValue() - 1);
     }
 

@@ -135,7 +135,12 @@ public record PlanPage(
      * @param cost cost at its level, or null where it is a fact
      * @param text the sentence
      * @param help what would help, or null
+     * @param about ids of the sessions, fixtures and commitments that it is about
      */
     public record Line(
-            @Nullable String cost, String text, @Nullable String help) {}
+            @Nullable String cost, String text, @Nullable String help, List<String> about) {
+        public Line {
+            about = List.copyOf(about);
+        }
+    }
 }

@@ -53,7 +53,9 @@ final class Standings {
     private List<Line> told() {
         List<Finding> told = findings(RuleLevel.TOLD).toList();
         return new GoodToKnow(names, told)
-                .lines(told).stream().map(text -> new Line(null, text, null)).toList();
+                .lines(told).stream()
+                        .map(text -> new Line(null, text, null, List.of()))
+                        .toList();
     }
 
     /** Of a plan written by hand, every rule that it keeps by its title. */
@@ -105,7 +107,13 @@ final class Standings {
     private static Line line(Finding finding) {
         String text = finding.text().isBlank() ? finding.title() : finding.text();
         String cost = finding.level() == RuleLevel.TOLD ? null : Dates.number(finding.cost());
-        return new Line(cost, text, help(finding));
+        return new Line(cost, text, help(finding), about(finding));
+    }
+
+    private static List<String> about(Finding finding) {
+        return Stream.of(finding.placements(), finding.fixtures(), finding.commitments())
+                .flatMap(List::stream)
+                .toList();
     }
 
     private static @Nullable String help(Finding finding) {
@@ -116,7 +124,7 @@ final class Standings {
 
     private Line line(LeftOut missing) {
         String text = missing.text().isBlank() ? written(missing) : missing.text();
-        return new Line(Dates.number(missing.cost()) + " " + missing.level().id(), text, null);
+        return new Line(Dates.number(missing.cost()) + " " + missing.level().id(), text, null, List.of(missing.id()));
     }
 
     /** What the engine left unsaid. */

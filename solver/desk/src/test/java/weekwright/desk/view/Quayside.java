@@ -195,7 +195,7 @@ public final class Quayside {
         return days;
     }
 
-    private static Moment at(String text) {
+    static Moment at(String text) {
         return Moment.parse(text);
     }
 }

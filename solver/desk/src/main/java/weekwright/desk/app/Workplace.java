@@ -1,0 +1,158 @@
+package weekwright.desk.app;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import weekwright.desk.store.Contents;
+import weekwright.desk.store.Outcome;
+import weekwright.desk.store.Revision;
+import weekwright.desk.store.Store;
+import weekwright.desk.store.StoreFault;
+import weekwright.desk.store.Version;
+import weekwright.engine.Engine;
+import weekwright.engine.explain.Judged;
+import weekwright.engine.explain.PersonPicture;
+import weekwright.model.document.DocumentException;
+import weekwright.model.plan.Plan;
+import weekwright.model.scenario.Scenario;
+
+/** A folder that is open on the page. What was judged of the revision in force is kept, so that looking again is quick. */
+public final class Workplace {
+    private final Store store;
+    private final Planner planner;
+    private @Nullable Seen last;
+
+    Workplace(Store store, Planner planner) {
+        this.store = store;
+        this.planner = planner;
+    }
+
+    /** A revision with what there is to say of it. */
+    public static final class Seen {
+        private final Version version;
+        private final Judged judged;
+        private @Nullable List<PersonPicture> people;
+
+        Seen(Version version, Judged judged) {
+            this.version = version;
+            this.judged = judged;
+        }
+
+        /** The revision. */
+        public Revision revision() {
+            return version.revision();
+        }
+
+        /** What the coach knows and wants. */
+        public Scenario scenario() {
+            return version.contents().scenario();
+        }
+
+        /** The plan, or an empty one while there is none; judged. */
+        public Judged judged() {
+            return judged;
+        }
+
+        /** Whether there is a plan. */
+        public boolean planned() {
+            return version.contents().plan() != null;
+        }
+
+        /** What the plan means for each athlete. */
+        public synchronized List<PersonPicture> people() {
+            if (people == null) {
+                people = Engine.people(scenario(), judged.plan());
+            }
+            return people;
+        }
+    }
+
+    /**
+     * The revision in force; what was changed in the files meanwhile is in it.
+     *
+     * @throws FileFault when the folder cannot be read or written
+     */
+    public synchronized Seen now() {
+        return seen(guarded(store::head));
+    }
+
+    private Seen seen(Version head) {
+        if (last == null || last.version.number() != head.number()) {
+            Contents contents = head.contents();
+            Plan plan = contents.plan();
+            last = new Seen(
+                    head, planner.judge(contents.scenario(), plan == null ? nothing(contents.scenario()) : plan));
+        }
+        return last;
+    }
+
+    /** A plan in which nothing is placed. */
+    private static Plan nothing(Scenario scenario) {
+        return new Plan(
+                Scenario.VERSION, scenario.id(), null, null, null, List.of(), List.of(), List.of(), null, List.of());
+    }
+
+    /** What the coach should be told of the folder and has not been told yet. */
+    public List<String> news() {
+        return store.news();
+    }
+
+    /** All revisions that are kept, the newest first. */
+    public List<Revision> history() {
+        return guarded(store::history);
+    }
+
+    /**
+     * Saves a judged plan as a change.
+     *
+     * @param expected the revision that it was made from
+     * @param label what was done, in a few words
+     */
+    public synchronized Outcome save(int expected, String label, Judged judged) {
+        Outcome outcome = guarded(() -> commit(expected, label, judged.plan()));
+        if (outcome instanceof Outcome.Saved) {
+            last = new Seen(outcome.head(), judged);
+        }
+        return outcome;
+    }
+
+    private Outcome commit(int expected, String label, Plan plan) {
+        try {
+            Contents made = number(expected).contents();
+            return store.commit(expected, label, made.with(plan));
+        } catch (DocumentException e) {
+            throw InputFault.of(e);
+        }
+    }
+
+    private Version number(int expected) {
+        Version head = store.head();
+        return head.number() == expected ? head : store.read(expected);
+    }
+
+    /** Goes back one change. */
+    public Outcome undo(int expected) {
+        return guarded(() -> store.undo(expected));
+    }
+
+    /** Takes the last undo back. */
+    public Outcome redo(int expected) {
+        return guarded(() -> store.redo(expected));
+    }
+
+    /** Takes up an older revision, or one kept beside. */
+    public Outcome restore(int expected, int number) {
+        return guarded(() -> store.restore(expected, number));
+    }
+
+    private interface Step<T> {
+        T take();
+    }
+
+    private static <T> T guarded(Step<T> step) {
+        try {
+            return step.take();
+        } catch (StoreFault e) {
+            throw FileFault.of(e);
+        }
+    }
+}

@@ -1,0 +1,124 @@
+package weekwright.desk.page;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.util.JavalinBindException;
+import java.util.function.Consumer;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.server.handler.ErrorHandler;
+import org.eclipse.jetty.server.handler.MinimumDataRateHandler;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import weekwright.desk.app.FileFault;
+import weekwright.desk.app.Shelf;
+
+/** The page's server. It listens on this machine only. */
+public final class Desk implements AutoCloseable {
+    /** The only place where it listens. */
+    private static final String LOOPBACK = "127.0.0.1";
+
+    private static final int THREADS = 48;
+    private static final int HEADER_BYTES = 16 * 1024;
+    private static final int IDLE_MILLIS = 30_000;
+    /** Whoever sends more slowly is not waited for. */
+    private static final int LEAST_BYTES_A_SECOND = 512;
+
+    private final Door door = new Door();
+    private final Consumer<String> tell;
+    private final Javalin server;
+
+    private Desk(Shelf shelf, int port, Consumer<String> tell) {
+        this.tell = tell;
+        Assets assets = new Assets();
+        Templates templates = new Templates(assets.frame());
+        server = Javalin.create(config -> {
+            settings(config, port);
+            routes(config, shelf, assets, templates);
+        });
+    }
+
+    /**
+     * Starts the page.
+     *
+     * @param port where it listens, or 0 for any that is free
+     * @param tell hears each address that opens it; each opens once
+     * @throws FileFault when it cannot listen there
+     */
+    public static Desk start(Shelf shelf, int port, Consumer<String> tell) {
+        Desk desk = new Desk(shelf, port, tell);
+        try {
+            desk.server.start();
+        } catch (JavalinBindException e) {
+            throw new FileFault("Port " + port + " is taken by another program: give another, such as --port 0", e);
+        }
+        tell.accept(desk.address());
+        return desk;
+    }
+
+    /** Where it listens. */
+    public int port() {
+        return server.port();
+    }
+
+    /** The address that opens it once. */
+    public String address() {
+        return "http://" + LOOPBACK + ":" + port() + "/open/" + door.key();
+    }
+
+    /** Stops it; what is being done is brought to its end. */
+    @Override
+    public void close() {
+        server.stop();
+    }
+
+    private static void settings(JavalinConfig config, int port) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.maxRequestSize = Guards.FILES_BYTES;
+        config.jetty.threadPool = new QueuedThreadPool(THREADS);
+        config.jetty.modifyHttpConfiguration(Desk::http);
+        config.jetty.modifyServer(server -> {
+            server.setErrorHandler(silent());
+            server.setHandler(new MinimumDataRateHandler(LEAST_BYTES_A_SECOND, 0));
+        });
+        config.jetty.addConnector((server, http) -> connector(server, http, port));
+    }
+
+    private static void http(HttpConfiguration http) {
+        http.setSendServerVersion(false);
+        http.setRequestHeaderSize(HEADER_BYTES);
+    }
+
+    private static ServerConnector connector(Server server, HttpConfiguration http, int port) {
+        ServerConnector connector = new ServerConnector(server, 1, 1, new HttpConnectionFactory(http));
+        connector.setHost(LOOPBACK);
+        connector.setPort(port);
+        connector.setIdleTimeout(IDLE_MILLIS);
+        return connector;
+    }
+
+    /** What is refused before it reaches us is told without its particulars. */
+    private static ErrorHandler silent() {
+        ErrorHandler handler = new ErrorHandler();
+        handler.setShowStacks(false);
+        handler.setShowCauses(false);
+        handler.setShowMessageInTitle(false);
+        return handler;
+    }
+
+    private void routes(JavalinConfig config, Shelf shelf, Assets assets, Templates templates) {
+        Guards guards = new Guards(door);
+        config.routes.before(guards::check);
+        config.routes.get("/assets/{digest}/{name}", assets::give);
+        config.routes.get("/open/{key}", request -> {
+            guards.open(request);
+            tell.accept(address());
+        });
+        new StartRoutes(shelf, templates).add(config.routes);
+        new WeekRoutes(shelf, templates).add(config.routes);
+        new Faults(templates).add(config.routes);
+    }
+}

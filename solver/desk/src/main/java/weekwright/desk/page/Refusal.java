@@ -1,0 +1,41 @@
+package weekwright.desk.page;
+
+import java.util.List;
+import weekwright.desk.view.Notice;
+import weekwright.desk.view.Notice.Way;
+
+/** A request that is not done, with what the coach is told. */
+final class Refusal extends RuntimeException {
+    private static final long serialVersionUID = 1;
+
+    private final int status;
+    private final transient Notice notice;
+
+    Refusal(int status, Notice notice) {
+        super(notice.title(), null, false, false);
+        this.status = status;
+        this.notice = notice;
+    }
+
+    Refusal(int status, String title, String... lines) {
+        this(status, new Notice(title, List.of(lines), List.of()));
+    }
+
+    /** Nothing is there. */
+    static Refusal nothingThere() {
+        return new Refusal(
+                404,
+                new Notice(
+                        "There is nothing at this address",
+                        List.of("It may have been moved or misspelt."),
+                        List.of(new Way("To the beginning", "/"))));
+    }
+
+    int status() {
+        return status;
+    }
+
+    Notice notice() {
+        return notice;
+    }
+}

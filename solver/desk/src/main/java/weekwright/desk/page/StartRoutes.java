@@ -1,0 +1,113 @@
+package weekwright.desk.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import weekwright.desk.app.InputFault;
+import weekwright.desk.app.Inputs;
+import weekwright.desk.app.Shelf;
+import weekwright.desk.store.Contents;
+import weekwright.desk.view.StartPage;
+import weekwright.desk.view.StartPage.BlankForm;
+import weekwright.desk.view.StartPage.DemoCard;
+import weekwright.desk.view.StartPage.Link;
+import weekwright.scenarios.Scenarios;
+
+/** Where a coach begins: a folder that is there, an invented demo, a blank week, files. */
+final class StartRoutes {
+    private static final int UNUSABLE = 422;
+    private static final int MOST_BYTES = 16 * 1024 * 1024 + 1;
+
+    private final Shelf shelf;
+    private final Templates templates;
+
+    StartRoutes(Shelf shelf, Templates templates) {
+        this.shelf = shelf;
+        this.templates = templates;
+    }
+
+    void add(RoutesConfig routes) {
+        routes.get("/", this::start);
+        routes.post("/begin/demo", this::demo);
+        routes.post("/begin/blank", this::blank);
+        routes.post(Guards.FILES, this::files);
+    }
+
+    private void start(Context request) {
+        List<String> names = shelf.names();
+        if (shelf.only() != null && !names.isEmpty()) {
+            request.redirect(WeekRoutes.base(names.get(0)), HttpStatus.SEE_OTHER);
+        } else {
+            templates.page(request, "start.jte", page(List.of(), BlankForms.EMPTY));
+        }
+    }
+
+    private StartPage page(List<String> problems, BlankForm blank) {
+        return new StartPage(
+                shelf.where(),
+                shelf.names().stream()
+                        .map(name -> new Link(name, WeekRoutes.base(name)))
+                        .toList(),
+                shelf.only(),
+                Scenarios.all().stream()
+                        .map(demo -> new DemoCard(demo.name(), demo.title(), demo.note()))
+                        .toList(),
+                problems,
+                blank);
+    }
+
+    private void demo(Context request) {
+        String name = Guards.field(request.formParam("demo"));
+        begin(request, BlankForms.EMPTY, "Demo " + name, () -> Inputs.documents(Inputs.demo(name), null));
+    }
+
+    private void blank(Context request) {
+        BlankForm form = BlankForms.of(request);
+        begin(
+                request,
+                form,
+                "A blank week",
+                () -> new Contents(BlankForms.week(form).scenario(), null, null));
+    }
+
+    private void files(Context request) {
+        begin(request, BlankForms.EMPTY, "Opened from files", () -> {
+            byte[] scenario = bytes(request.uploadedFile("scenario"));
+            if (scenario == null) {
+                throw new InputFault("no scenario was chosen: give a scenario.json");
+            }
+            return Inputs.documents(scenario, bytes(request.uploadedFile("plan")));
+        });
+    }
+
+    private static byte @Nullable [] bytes(@Nullable UploadedFile file) {
+        if (file == null || file.size() == 0) {
+            return null;
+        }
+        try (InputStream in = file.content()) {
+            return in.readNBytes(MOST_BYTES);
+        } catch (IOException e) {
+            throw new InputFault("the file could not be read: try again");
+        }
+    }
+
+    private interface First {
+        Contents contents();
+    }
+
+    /** Begins a week and goes there; what cannot be used is told above the form, with all that was typed in. */
+    private void begin(Context request, BlankForm form, String label, First first) {
+        try {
+            String folder = shelf.begin(request.formParam("folder"), label, first.contents());
+            request.redirect(WeekRoutes.base(folder), HttpStatus.SEE_OTHER);
+        } catch (InputFault fault) {
+            request.status(UNUSABLE);
+            templates.page(request, "start.jte", page(fault.problems(), form));
+        }
+    }
+}

@@ -1,0 +1,153 @@
+package weekwright.desk.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import weekwright.desk.app.Shelf;
+import weekwright.desk.app.Workplace;
+import weekwright.desk.app.Workplace.Seen;
+import weekwright.desk.store.Outcome;
+import weekwright.desk.view.HistoryPage;
+import weekwright.desk.view.LookAt;
+import weekwright.desk.view.Notice;
+import weekwright.desk.view.Notice.Way;
+import weekwright.desk.view.WeekPage;
+import weekwright.desk.view.WeekPages;
+
+/** The week, its history, undo and redo. */
+final class WeekRoutes {
+    private static final int STALE = 409;
+
+    private final Shelf shelf;
+    private final Templates templates;
+
+    WeekRoutes(Shelf shelf, Templates templates) {
+        this.shelf = shelf;
+        this.templates = templates;
+    }
+
+    void add(RoutesConfig routes) {
+        routes.get("/w/{folder}", this::week);
+        routes.get("/w/{folder}/history", this::history);
+        routes.post("/w/{folder}/undo", request -> change(request, place -> place.undo(revision(request))));
+        routes.post("/w/{folder}/redo", request -> change(request, place -> place.redo(revision(request))));
+        routes.post(
+                "/w/{folder}/restore",
+                request -> change(request, place -> place.restore(revision(request), number(request, "number"))));
+    }
+
+    /** A change of a folder. */
+    interface Change {
+        Outcome of(Workplace place);
+    }
+
+    /** Makes a change and shows what came of it; what comes late is refused with both versions. */
+    void change(Context request, Change change) {
+        Workplace place = place(request);
+        Outcome outcome = change.of(place);
+        if (outcome instanceof Outcome.Stale stale) {
+            throw stale(request, stale);
+        }
+        if (Templates.isPart(request)) {
+            List<String> news = new ArrayList<>();
+            if (outcome instanceof Outcome.Same) {
+                news.add(outcome.message());
+            }
+            templates.part(request, "desk.jte", "page", page(request, place, news));
+        } else {
+            request.redirect(base(request), HttpStatus.SEE_OTHER);
+        }
+    }
+
+    private Refusal stale(Context request, Outcome.Stale stale) {
+        List<Way> ways = new ArrayList<>();
+        ways.add(new Way("Show what is in force", base(request)));
+        if (stale.kept() != null) {
+            ways.add(new Way("Find yours in the history", base(request) + "/history"));
+        }
+        return new Refusal(STALE, new Notice("The week has changed meanwhile", List.of(stale.message()), ways));
+    }
+
+    private void week(Context request) {
+        Workplace place = place(request);
+        WeekPage page = page(request, place, List.of());
+        if (Templates.isPart(request)) {
+            templates.part(request, "desk.jte", "page", page);
+        } else {
+            templates.page(request, "week.jte", page);
+        }
+    }
+
+    WeekPage page(Context request, Workplace place, List<String> more) {
+        Seen seen = place.now();
+        List<String> news = new ArrayList<>(place.news());
+        news.addAll(more);
+        return WeekPages.of(
+                base(request),
+                seen.scenario(),
+                seen.revision(),
+                seen.planned(),
+                seen.judged(),
+                seen::people,
+                look(request, seen),
+                news);
+    }
+
+    private static LookAt look(Context request, Seen seen) {
+        int weeks = seen.scenario().weeks();
+        String shown = request.formParam("look");
+        if (shown == null) {
+            return LookAt.of(request.queryParam("week"), request.queryParam("by"), weeks);
+        }
+        return LookAt.of(part(shown, "week="), part(shown, "by="), weeks);
+    }
+
+    /** A part of a query such as {@code week=1&by=group}. */
+    private static String part(String query, String name) {
+        for (String part : query.split("&", -1)) {
+            if (part.startsWith(name)) {
+                return part.substring(name.length());
+            }
+        }
+        return "";
+    }
+
+    private void history(Context request) {
+        Workplace place = place(request);
+        Seen seen = place.now();
+        templates.page(
+                request,
+                "history.jte",
+                HistoryPage.of(base(request), seen.scenario(), seen.revision().number(), place.history()));
+    }
+
+    Workplace place(Context request) {
+        return shelf.open(request.pathParam("folder")).orElseThrow(Refusal::nothingThere);
+    }
+
+    static String base(Context request) {
+        return base(request.pathParam("folder"));
+    }
+
+    /** The address of a folder. */
+    static String base(String folder) {
+        return "/w/" + URLEncoder.encode(folder, StandardCharsets.UTF_8).replace("+", "%20");
+    }
+
+    /** The revision that the coach saw. */
+    static int revision(Context request) {
+        return number(request, "revision");
+    }
+
+    static int number(Context request, String field) {
+        String text = Guards.field(request.formParam(field));
+        if (!text.matches("[0-9]{1,9}")) {
+            throw new Refusal(400, "Something is missing in what was sent", "Load the page again.");
+        }
+        return Integer.parseInt(text);
+    }
+}

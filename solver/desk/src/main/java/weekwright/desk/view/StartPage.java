@@ -1,0 +1,66 @@
+package weekwright.desk.view;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where a coach begins: folders to open, invented demos, a blank week, files.
+ *
+ * @param where the folder in which weeks are kept
+ * @param folders names of the folders that hold a week
+ * @param oneFolder name of the only folder that can be begun, or null where each week gets its own
+ * @param problems what could not be used of what was given, one line each
+ * @param blank what stands in the form for a blank week
+ */
+public record StartPage(
+        String where,
+        List<Link> folders,
+        @Nullable String oneFolder,
+        List<DemoCard> demos,
+        List<String> problems,
+        BlankForm blank) {
+    public StartPage {
+        folders = List.copyOf(folders);
+        demos = List.copyOf(demos);
+        problems = List.copyOf(problems);
+    }
+
+    /** A folder to open. */
+    public record Link(String label, String address) {}
+
+    /** An invented demo. */
+    public record DemoCard(String name, String title, String note) {}
+
+    /**
+     * The three questions of a blank week, as they were answered last.
+     *
+     * @param title what it is for
+     * @param firstDay first date, or an empty text
+     * @param zone whose clocks
+     * @param days weekdays with the hours that can be had
+     * @param fixtures fixtures of the week
+     * @param places places to train, by kind
+     */
+    public record BlankForm(
+            String title,
+            String firstDay,
+            String zone,
+            List<DayField> days,
+            List<FixtureField> fixtures,
+            List<PlaceField> places) {
+        public BlankForm {
+            days = List.copyOf(days);
+            fixtures = List.copyOf(fixtures);
+            places = List.copyOf(places);
+        }
+    }
+
+    /** A weekday: whether it can be had, and from when to when. */
+    public record DayField(String id, String label, boolean chosen, String from, String to) {}
+
+    /** A fixture: what it is, its date and its start; all empty where there is none. */
+    public record FixtureField(String label, String date, String time) {}
+
+    /** A kind of place: whether there is one, and its name. */
+    public record PlaceField(String id, String kind, boolean chosen, String label) {}
+}

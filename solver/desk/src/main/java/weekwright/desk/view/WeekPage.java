@@ -1,0 +1,77 @@
+package weekwright.desk.view;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import weekwright.desk.view.PlanPage.Line;
+
+/**
+ * The coach's desk: a plan as a landscape, and how it stands.
+ *
+ * @param base address of the folder, ended by no stroke
+ * @param query query of the address that shows the same part again
+ * @param revision the revision that is shown
+ * @param saved what the revision is, in words
+ * @param planned whether there is a plan yet
+ * @param news what the coach should be told once
+ */
+public record WeekPage(
+        String base,
+        String query,
+        String title,
+        String span,
+        String zone,
+        int revision,
+        String saved,
+        boolean planned,
+        List<Choice> weeks,
+        List<Choice> lanes,
+        Landscape landscape,
+        Panel panel,
+        List<String> news) {
+    public WeekPage {
+        weeks = List.copyOf(weeks);
+        lanes = List.copyOf(lanes);
+        news = List.copyOf(news);
+    }
+
+    /** One of several ways to look at a plan. */
+    public record Choice(String label, String query, boolean chosen) {}
+
+    /**
+     * How a plan stands.
+     *
+     * @param breaches what is broken, dearest level first
+     * @param leftOut what is wanted and not placed
+     * @param told facts that cost nothing
+     * @param made how the plan was found, or null
+     */
+    public record Panel(
+            String verdict,
+            List<Totals> totals,
+            List<Level> breaches,
+            List<Line> leftOut,
+            List<Line> told,
+            List<String> softened,
+            List<String> kept,
+            @Nullable String made,
+            String caution) {
+        public Panel {
+            totals = List.copyOf(totals);
+            breaches = List.copyOf(breaches);
+            leftOut = List.copyOf(leftOut);
+            told = List.copyOf(told);
+            softened = List.copyOf(softened);
+            kept = List.copyOf(kept);
+        }
+    }
+
+    /** A total with the word of its level. */
+    public record Totals(String level, String amount, boolean clean) {}
+
+    /** What is broken at a level. */
+    public record Level(String id, String heading, List<Line> lines) {
+        public Level {
+            lines = List.copyOf(lines);
+        }
+    }
+}

@@ -1,0 +1,120 @@
+package weekwright.desk.view;
+
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import weekwright.desk.store.Revision;
+import weekwright.desk.view.PlanPage.Standing;
+import weekwright.desk.view.WeekPage.Choice;
+import weekwright.desk.view.WeekPage.Level;
+import weekwright.desk.view.WeekPage.Panel;
+import weekwright.engine.explain.Judged;
+import weekwright.engine.explain.PersonPicture;
+import weekwright.model.plan.Plan;
+import weekwright.model.plan.Solver;
+import weekwright.model.plan.Totals;
+import weekwright.model.scenario.Moment;
+import weekwright.model.scenario.Scenario;
+
+/** Fills the page of a plan. */
+public final class WeekPages {
+    private static final Totals CLEAN = new Totals(0, 0, 0, 0);
+
+    private WeekPages() {}
+
+    /**
+     * What is shown of a folder.
+     *
+     * @param base address of the folder
+     * @param planned whether the folder holds a plan; else {@code judged} is of an empty one
+     * @param people what each athlete does; asked for only where athletes are the lanes
+     */
+    public static WeekPage of(
+            String base,
+            Scenario scenario,
+            Revision revision,
+            boolean planned,
+            Judged judged,
+            Supplier<List<PersonPicture>> people,
+            LookAt look,
+            List<String> news) {
+        return new WeekPage(
+                base,
+                look.query(),
+                scenario.title(),
+                Dates.span(scenario.firstDay(), scenario.lastDay()),
+                scenario.zone().getId(),
+                revision.number(),
+                saved(revision, scenario),
+                planned,
+                weeks(scenario, look),
+                lanes(scenario, look),
+                Landscapes.of(scenario, judged, people, look),
+                panel(scenario, judged),
+                news);
+    }
+
+    /** A revision in words, e.g. {@code Revision 3, Mon 8 Feb 12:00: Planned}. */
+    static String saved(Revision revision, Scenario scenario) {
+        Moment at = Moment.at(revision.at().truncatedTo(ChronoUnit.MINUTES), scenario.zone());
+        return "Revision " + revision.number() + ", " + Dates.day(at.date()) + " " + Dates.clock(at) + ": "
+                + revision.label();
+    }
+
+    private static List<Choice> weeks(Scenario scenario, LookAt look) {
+        List<Choice> weeks = new ArrayList<>();
+        for (int week = 1; week <= scenario.weeks(); week++) {
+            weeks.add(choice("Week " + week, new LookAt(week, look.by()), look));
+        }
+        weeks.add(choice(
+                scenario.weeks() == 1 ? "From afar" : "All weeks from afar", new LookAt(LookAt.ALL, look.by()), look));
+        return weeks;
+    }
+
+    private static List<Choice> lanes(Scenario scenario, LookAt look) {
+        return Arrays.stream(LookAt.By.values())
+                .filter(by -> by != LookAt.By.ATHLETE || !scenario.athletes().isEmpty())
+                .filter(by -> by != LookAt.By.PLACE || !scenario.facilities().isEmpty())
+                .map(by -> choice("By " + by.word(), new LookAt(look.week(), by), look))
+                .toList();
+    }
+
+    private static Choice choice(String label, LookAt to, LookAt now) {
+        return new Choice(label, to.query(), to.equals(now));
+    }
+
+    static Panel panel(Scenario scenario, Judged judged) {
+        Standing standing = Standings.of(new Names(scenario), judged);
+        Plan plan = judged.plan();
+        Solver solver = plan.solver();
+        return new Panel(
+                standing.verdict(),
+                totals(plan.totals()),
+                standing.breaches().stream()
+                        .map(breaches ->
+                                new Level(breaches.level().id(), Words.heading(breaches.level()), breaches.lines()))
+                        .toList(),
+                standing.leftOut(),
+                standing.told(),
+                standing.softened(),
+                standing.kept(),
+                solver == null ? null : Words.made(solver),
+                Words.CAUTION);
+    }
+
+    private static List<WeekPage.Totals> totals(@Nullable Totals given) {
+        Totals totals = given == null ? CLEAN : given;
+        return List.of(
+                total("must", totals.must()),
+                total("key", totals.key()),
+                total("main", totals.main()),
+                total("wishes", totals.want()));
+    }
+
+    private static WeekPage.Totals total(String level, double amount) {
+        return new WeekPage.Totals(level, Dates.number(amount), amount == 0);
+    }
+}
