@@ -17,10 +17,10 @@ import weekwright.desk.app.Work;
 import weekwright.desk.intake.Answers;
 import weekwright.desk.intake.Intake;
 import weekwright.desk.intake.Preview;
+import weekwright.desk.intake.PreviewText;
 import weekwright.desk.intake.Wanted;
 import weekwright.desk.intake.What;
 import weekwright.desk.view.Plain;
-import weekwright.desk.view.PreviewText;
 import weekwright.model.document.Documents;
 import weekwright.model.scenario.Scenario;
 

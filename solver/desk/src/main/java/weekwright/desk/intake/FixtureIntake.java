@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -31,6 +32,8 @@ final class FixtureIntake {
     private final Map<LocalDate, Integer> wrongYears;
     private final List<Placed> placed = new ArrayList<>();
     private final Set<String> questions;
+    /** Rows that a later row of the same table moves on, with the number of that row. */
+    private final Map<Integer, Integer> movedOn = new HashMap<>();
 
     /** What stands when, so that two at a time are seen. */
     private record Placed(int row, String name, Instant start, Instant end) {}
@@ -42,6 +45,7 @@ final class FixtureIntake {
         String group = wanted.group(scenario).id();
         rows = new FixtureRows(scenario, wanted, group);
         past = new PastFixtures(scenario, wanted, answers, group);
+        chains(reading.found());
         List<Found> entries = reading.found().stream()
                 .filter(entry -> whyNot(entry) == null && entry.remarks().fault() == null)
                 .toList();
@@ -64,11 +68,35 @@ final class FixtureIntake {
         return new Preview(scenario, reading.how(), List.copyOf(intake.questions), rows, intake.notes());
     }
 
+    /** A table of changes may move a fixture twice: what counts is where it goes last. */
+    private void chains(List<Found> entries) {
+        Map<List<Object>, Integer> movedFrom = new HashMap<>();
+        for (Found entry : entries) {
+            When was = entry.was();
+            if (was != null && was.instant() != null) {
+                movedFrom.put(List.of(Labels.plain(entry.label()), was.instant()), entry.row());
+            }
+        }
+        for (Found entry : entries) {
+            When start = entry.start();
+            if (start != null && start.instant() != null && !movedFrom.isEmpty()) {
+                int later = movedFrom.getOrDefault(List.of(Labels.plain(entry.label()), start.instant()), 0);
+                if (later > entry.row()) {
+                    movedOn.put(entry.row(), later);
+                }
+            }
+        }
+    }
+
     /** Why an entry is none of those that are wanted, or null. */
     private @Nullable String whyNot(Found entry) {
         String only = answers.only();
         if (answers.leavesOut(entry.row())) {
             return "left out, as you said";
+        }
+        Integer later = movedOn.get(entry.row());
+        if (later != null) {
+            return "row " + later + " moves it on";
         }
         return only == null || lower(entry.label()).contains(lower(only)) ? null : "does not hold \"" + only + "\"";
     }

@@ -60,7 +60,8 @@ public final class Labels {
         String shown = result.group().replaceAll("[()]", "").strip();
         String before = label.substring(0, result.start()).strip();
         String after = label.substring(result.end()).strip();
-        boolean between = !before.isEmpty() && !after.isEmpty() && !result.group().startsWith("(");
+        boolean between =
+                !before.isEmpty() && !after.isEmpty() && !result.group().startsWith("(");
         String rest = (before + (between ? " – " : " ") + after).strip();
         if (rest.isEmpty()) {
             return label;

@@ -48,12 +48,12 @@ class FixturesCommandTest {
                 A table of 4 rows below line 1. Columns parted by commas.
                 Times are read as times in Europe/Dublin (--zone says otherwise).
 
-                1 · asked        Wed 2027-02-17 19:30 · Cup round 2
+                1  asked        Wed 2027-02-17 19:30 · Cup round 2
                                 no end
-                2 · as it was    Sat 2027-02-20 14:00 to 15:50 · League round 22, away
-                3 · asked        Sat 2027-02-27 · League round 23
+                2  as it was    Sat 2027-02-20 14:00 to 15:50 · League round 22, away
+                3  asked        Sat 2027-02-27 · League round 23
                                 no time
-                4 · passed over  Sun 2027-08-01 15:00 · Next season
+                4  passed over  Sun 2027-08-01 15:00 · Next season
                                 more than 28 days after the plan
 
                 1 as it was, 1 passed over, 2 asked.

@@ -142,7 +142,9 @@ public record TableText(List<Cells> rows, String how) {
                     token != null && rows.size() < most;
                     token = parser.nextToken()) {
                 if (token == JsonToken.VALUE_STRING) {
-                    line = cells.isEmpty() ? linesBefore + parser.currentTokenLocation().getLineNr() : line;
+                    line = cells.isEmpty()
+                            ? linesBefore + parser.currentTokenLocation().getLineNr()
+                            : line;
                     cells.add(parser.getString().strip());
                 } else if (token == JsonToken.END_ARRAY) {
                     add(rows, line, cells);

@@ -1,11 +1,11 @@
-package weekwright.desk.view;
+package weekwright.desk.intake;
 
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import weekwright.desk.intake.Preview;
-import weekwright.desk.intake.Row;
-import weekwright.desk.intake.Verdict;
+import weekwright.desk.view.Ink;
+import weekwright.desk.view.Paper;
+import weekwright.desk.view.Plain;
 
 /** Sets a preview of what a file holds: how it was read, row by row what was understood, what is open. */
 public final class PreviewText {
