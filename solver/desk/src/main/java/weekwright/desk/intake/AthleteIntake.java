@@ -81,8 +81,8 @@ final class AthleteIntake {
     private String group(String name) {
         List<String> known = scenario.groups().stream().map(Group::id).toList();
         return scenario.groups().stream()
-                .filter(group ->
-                        group.id().equals(name) || Labels.plain(group.label()).equals(Labels.plain(name)))
+                .filter(group -> Labels.plain(group.id()).equals(Labels.plain(name))
+                        || Labels.plain(group.label()).equals(Labels.plain(name)))
                 .map(Group::id)
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(
