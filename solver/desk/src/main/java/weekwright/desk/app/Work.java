@@ -1,10 +1,13 @@
 package weekwright.desk.app;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import weekwright.model.document.Documents;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Scenario;
 
@@ -112,6 +115,40 @@ public record Work(
                     + " (propose FOLDER makes it)");
         }
         return plan;
+    }
+
+    /**
+     * Says whether {@link #keep} can be.
+     *
+     * @throws InputFault when this is no folder
+     */
+    public void checkKeeps() {
+        folder();
+    }
+
+    /**
+     * Saves a changed scenario and its plan as one change of the folder.
+     *
+     * @param label what was done, in a few words
+     * @return where they are now, as a sentence
+     * @throws InputFault when this is no folder
+     * @throws FileFault when they cannot be written; all is then as it was before
+     */
+    public String keep(String label, Scenario changed, Plan planned) {
+        return folder().write(
+                        Map.of(
+                                Folders.SCENARIO,
+                                Documents.write(changed).getBytes(StandardCharsets.UTF_8),
+                                Folders.PLAN,
+                                Documents.write(planned).getBytes(StandardCharsets.UTF_8)),
+                        label);
+    }
+
+    private StoredFile folder() {
+        if (target instanceof StoredFile file) {
+            return file;
+        }
+        throw new InputFault("--keep needs a folder in place of SCENARIO: give -o FOLDER to write into a new one");
     }
 
     /** What the coach should be told of the place since the last time. */

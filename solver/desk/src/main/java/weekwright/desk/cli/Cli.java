@@ -25,6 +25,7 @@ final class Cli {
             "check",
             "whynot",
             "compare",
+            "whatif",
             "pin",
             "fixtures",
             "sheet",
@@ -75,6 +76,7 @@ final class Cli {
             case "check" -> List.of(new CheckCommand(around));
             case "whynot" -> List.of(new WhyNotCommand(around));
             case "compare" -> List.of(new CompareCommand(around));
+            case "whatif" -> List.of(new WhatIfCommand(around));
             case "pin" -> List.of(new PinCommand(around));
             case "fixtures" -> List.of(new FixturesCommand(around));
             case "sheet" -> List.of(new SheetCommand(around));

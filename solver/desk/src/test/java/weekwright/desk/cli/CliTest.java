@@ -133,7 +133,16 @@ class CliTest {
         assertThat(trial.run("--help")).isZero();
         assertThat(trial.out())
                 .contains(
-                        "propose ", "check ", "compare ", "pin ", "sheet ", "rules ", "catalogue ", "schema ", "demo ")
+                        "propose ",
+                        "check ",
+                        "compare ",
+                        "whatif ",
+                        "pin ",
+                        "sheet ",
+                        "rules ",
+                        "catalogue ",
+                        "schema ",
+                        "demo ")
                 .contains("history ", "undo ", "redo ", "forget ")
                 .contains("0 done", "1 a fault", "2 bad", "3 done", "4 a file", "130 ");
         assertThat(trial.run("propose", "--help")).isZero();
