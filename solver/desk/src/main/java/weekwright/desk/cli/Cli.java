@@ -27,6 +27,7 @@ final class Cli {
             "compare",
             "whatif",
             "pin",
+            "fixtures",
             "sheet",
             "load",
             "marks",
@@ -79,6 +80,7 @@ final class Cli {
             case "compare" -> List.of(new CompareCommand(around));
             case "whatif" -> List.of(new WhatIfCommand(around));
             case "pin" -> List.of(new PinCommand(around));
+            case "fixtures" -> List.of(new FixturesCommand(around));
             case "sheet" -> List.of(new SheetCommand(around));
             case "load" -> List.of(new LoadCommand(around));
             case "marks" -> List.of(new MarksCommand(around));
