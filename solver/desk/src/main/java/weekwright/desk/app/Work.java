@@ -55,6 +55,40 @@ public record Work(
         return work;
     }
 
+    /**
+     * A scenario to change and write back to where it was read: its file, or the folder that holds it.
+     *
+     * @throws InputFault when it cannot be used, or was read from where nothing can be written
+     * @throws FileFault when it cannot be read, or nothing can be written
+     */
+    public static Work toRewrite(Inputs inputs, String scenario, Clock clock) {
+        if (scenario.equals(Inputs.STANDARD_INPUT) || scenario.startsWith(Inputs.DEMO)) {
+            throw new InputFault("--take needs a scenario that lies in a file: give -o FILE");
+        }
+        if (Inputs.isFolder(scenario)) {
+            StoredFile file = StoredFile.in(Inputs.path(scenario), Folders.SCENARIO, clock);
+            return new Work(file.seen().scenario(), file.seen().plan(), file);
+        }
+        Target target = Target.at(Inputs.path(scenario), clock);
+        return new Work(inputs.scenario(scenario), null, target);
+    }
+
+    /**
+     * A scenario to change and write somewhere, if anywhere.
+     *
+     * @param output the file to write, or null where none is named
+     * @throws InputFault when it cannot be used
+     * @throws FileFault when it cannot be read, or nothing can be written
+     */
+    public static Work scenarioInto(Inputs inputs, String scenario, @Nullable String output, Clock clock) {
+        Target target = output == null ? null : Target.at(Inputs.path(output), clock);
+        Work work = read(inputs, scenario, null, target);
+        if (target != null) {
+            target.suits(work.scenario());
+        }
+        return work;
+    }
+
     private static Work read(Inputs inputs, String scenario, @Nullable String plan, @Nullable Target target) {
         if (scenario.equals(Inputs.STANDARD_INPUT) && scenario.equals(plan)) {
             throw new InputFault("only one of SCENARIO and PLAN can come from standard input");

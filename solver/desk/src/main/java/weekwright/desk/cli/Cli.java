@@ -27,7 +27,10 @@ final class Cli {
             "compare",
             "whatif",
             "pin",
+            "fixtures",
             "sheet",
+            "load",
+            "marks",
             "calendar",
             "history",
             "undo",
@@ -77,7 +80,10 @@ final class Cli {
             case "compare" -> List.of(new CompareCommand(around));
             case "whatif" -> List.of(new WhatIfCommand(around));
             case "pin" -> List.of(new PinCommand(around));
+            case "fixtures" -> List.of(new FixturesCommand(around));
             case "sheet" -> List.of(new SheetCommand(around));
+            case "load" -> List.of(new LoadCommand(around));
+            case "marks" -> List.of(new MarksCommand(around));
             case "calendar" -> List.of(new CalendarCommand(around));
             case "rules" -> List.of(new RulesCommand(around));
             case "catalogue" -> List.of(new CatalogueCommand(around));

@@ -139,6 +139,8 @@ class CliTest {
                         "whatif ",
                         "pin ",
                         "sheet ",
+                        "load ",
+                        "marks ",
                         "rules ",
                         "catalogue ",
                         "schema ",
