@@ -81,7 +81,7 @@ public final class Portfolio {
         Stimulus[] start =
                 best(List.of(construction.build(), Construction.standing(problem), Construction.held(problem)));
         Incumbent first = new Incumbent(Judge.of(problem, start), scale);
-        watch.better(first.cost(), first.placed());
+        watch.better(first);
         return start;
     }
 
