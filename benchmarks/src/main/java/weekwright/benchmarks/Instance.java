@@ -18,24 +18,45 @@ import weekwright.scenarios.Yardstick;
  * @param moves budgets by moves
  */
 record Instance(
-        String name, String label, int squads, int sessions, int weeks, List<Integer> seconds, List<Long> moves) {
+        String name, String label, int squads, int sessions, int weeks, List<Double> seconds, List<Long> moves) {
     /** Seed of the squads: the smallest with 7 cohorts in the one-squad week. */
     private static final long SEED = 10;
 
     static final List<Instance> ALL = List.of(
-            new Instance("week", "one squad, one week", 1, 28, 1, List.of(1, 5), List.of(50_000L, 250_000L)),
-            new Instance("four-weeks", "one squad, four weeks", 1, 28, 4, List.of(5, 10), List.of(250_000L, 500_000L)),
+            new Instance(
+                    "week",
+                    "one squad, one week",
+                    1,
+                    28,
+                    1,
+                    List.of(1.0, 5.0),
+                    List.of(10_000L, 100_000L, 1_000_000L, 10_000_000L)),
+            new Instance(
+                    "four-weeks",
+                    "one squad, four weeks",
+                    1,
+                    28,
+                    4,
+                    List.of(5.0, 10.0),
+                    List.of(10_000L, 100_000L, 1_000_000L)),
             new Instance(
                     "eight-squads",
                     "eight squads, one week",
                     8,
                     224,
                     1,
-                    List.of(5, 10, 20),
-                    List.of(250_000L, 1_000_000L)),
+                    List.of(5.0, 10.0, 20.0),
+                    List.of(10_000L, 100_000L, 1_000_000L)),
             new Instance(
-                    "eight-squads-four-weeks", "eight squads, four weeks", 8, 224, 4, List.of(30), List.of(1_000_000L)),
-            new Instance("twelve-weeks", "one squad, twelve weeks", 1, 28, 12, List.of(5), List.of(250_000L)));
+                    "eight-squads-four-weeks",
+                    "eight squads, four weeks",
+                    8,
+                    224,
+                    4,
+                    List.of(30.0),
+                    List.of(100_000L, 1_000_000L)),
+            new Instance(
+                    "twelve-weeks", "one squad, twelve weeks", 1, 28, 12, List.of(5.0), List.of(100_000L, 1_000_000L)));
 
     /** The scenario, under the yardstick rules or under all. */
     Scenario scenario(boolean yardstick) {

@@ -8,10 +8,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import weekwright.engine.Engine;
 import weekwright.engine.Proposal;
 import weekwright.engine.search.Budget;
 import weekwright.engine.search.Progress;
+import weekwright.model.document.DocumentException;
 import weekwright.model.plan.Plan;
 import weekwright.model.plan.Totals;
 import weekwright.model.scenario.Scenario;
@@ -22,9 +25,13 @@ import weekwright.scenarios.Scenarios;
  * of some seeds; nothing is the best of several.
  */
 public final class Targets {
+    /** Held, so that it stays as it is set. */
+    private static final Logger TIMEFOLD = Logger.getLogger("ai.timefold.solver");
+
     private final PrintStream out;
     private final BestKnown best;
     private final int seeds;
+    private final List<Runnable> lines = new ArrayList<>();
 
     private Targets(PrintStream out, BestKnown best, int seeds) {
         this.out = out;
@@ -35,10 +42,11 @@ public final class Targets {
     /**
      * Prints one table.
      *
-     * @param arguments {@code seconds} or {@code moves}, the file of best known plans, seeds a row, then names of rows; none
+     * @param arguments {@code seconds} or {@code moves}, the folder of best known plans, seeds a row, then names of rows; none
      *     means all
      */
-    public static void main(String[] arguments) throws IOException {
+    public static void main(String[] arguments) throws IOException, DocumentException {
+        TIMEFOLD.setLevel(Level.OFF);
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         boolean bySeconds = arguments[0].equals("seconds");
         BestKnown best = new BestKnown(Path.of(arguments[1]));
@@ -48,10 +56,9 @@ public final class Targets {
             rows.add(Instance.of(arguments[i]));
         }
         new Targets(out, best, seeds).print(bySeconds, rows.isEmpty() ? Instance.ALL : rows);
-        best.write();
     }
 
-    private void print(boolean bySeconds, List<Instance> rows) {
+    private void print(boolean bySeconds, List<Instance> rows) throws IOException, DocumentException {
         out.printf(
                 Locale.ROOT,
                 "Java %s, %d processors, 2 threads, %d seeds a row%n%n",
@@ -65,18 +72,21 @@ public final class Targets {
         for (Instance row : rows) {
             for (boolean yardstick : List.of(true, false)) {
                 Scenario scenario = row.scenario(yardstick);
-                if (bySeconds) {
-                    row.seconds().forEach(s -> run(row, yardstick, scenario, Budget.seconds(s), s + " s"));
-                } else {
-                    row.moves()
-                            .forEach(m -> run(
-                                    row, yardstick, scenario, Budget.moves(m), String.format(Locale.ROOT, "%,d", m)));
+                for (double seconds : bySeconds ? row.seconds() : List.<Double>of()) {
+                    run(row, yardstick, scenario, Budget.seconds(seconds), seconds + " s");
                 }
+                for (long moves : bySeconds ? List.<Long>of() : row.moves()) {
+                    run(row, yardstick, scenario, Budget.moves(moves), String.format(Locale.ROOT, "%,d", moves));
+                }
+                // Only now is it known which plan is the best.
+                lines.forEach(Runnable::run);
+                lines.clear();
             }
         }
     }
 
-    private void run(Instance row, boolean yardstick, Scenario scenario, Budget budget, String label) {
+    private void run(Instance row, boolean yardstick, Scenario scenario, Budget budget, String label)
+            throws IOException, DocumentException {
         String key = row.key(yardstick);
         List<Totals> found = new ArrayList<>();
         List<Double> speeds = new ArrayList<>();
@@ -86,10 +96,15 @@ public final class Targets {
                     .plan();
             double seconds = (System.nanoTime() - start) / 1e9;
             Totals totals = Objects.requireNonNull(plan.totals());
-            best.offer(key, totals);
+            best.offer(key, scenario, plan);
             found.add(totals);
             speeds.add(Objects.requireNonNull(plan.solver()).moves() / seconds);
         }
+        lines.add(() -> line(row, yardstick, label, found, speeds));
+    }
+
+    private void line(Instance row, boolean yardstick, String label, List<Totals> found, List<Double> speeds) {
+        String key = row.key(yardstick);
         List<Double> gaps = new ArrayList<>();
         for (Totals totals : found) {
             Double gap = best.gap(key, totals);

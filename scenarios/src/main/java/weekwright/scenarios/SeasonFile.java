@@ -23,6 +23,9 @@ public record SeasonFile(String club, List<Match> matches) {
     /** The zone of the kick-off times. */
     public static final ZoneId ZONE = ZoneId.of("Europe/London");
 
+    /** Seasons that come with the program. */
+    public static final int CLUBS = 6;
+
     private static final String HEADER = "date,kickoff_local,competition,venue";
 
     public SeasonFile {
@@ -40,15 +43,27 @@ public record SeasonFile(String club, List<Match> matches) {
     /**
      * Reads one of the seasons that come with the program.
      *
-     * @param number 1 or 3
+     * @param number 1 to 6
      * @throws IllegalArgumentException when it is another number
      */
     public static SeasonFile club(int number) {
-        if (number != 1 && number != 3) {
-            throw new IllegalArgumentException("there is no season of club [" + number + "]: there are 1 and 3");
+        if (number < 1 || number > CLUBS) {
+            throw new IllegalArgumentException("there is no season of club [" + number + "]: there are 1 to " + CLUBS);
         }
-        String csv = new String(Scenarios.resource("seasons/season-club-" + number + ".csv"), StandardCharsets.UTF_8);
-        return parse("club-" + number, csv);
+        return parse("club-" + number, new String(table(number), StandardCharsets.UTF_8));
+    }
+
+    /** The table of one of the seasons, 1 to 6, as it lies with the program. */
+    public static byte[] table(int number) {
+        return Scenarios.resource("seasons/season-club-" + number + ".csv");
+    }
+
+    /**
+     * Changes of dates and kick-offs during a season, with the day on which each was listed: competition, home, away, date
+     * and time before and after. Twelve rows carry a wrong year.
+     */
+    public static byte[] reschedules() {
+        return Scenarios.resource("seasons/reschedules.csv");
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.Map;
 import weekwright.model.rulebook.Rule;
 import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.rulebook.Rulebook;
+import weekwright.model.scenario.Group;
 import weekwright.model.scenario.RuleSetting;
 import weekwright.model.scenario.Scenario;
 
@@ -47,7 +48,7 @@ public final class Yardstick {
                 s.firstDay(),
                 s.days(),
                 s.gridMinutes(),
-                s.groups(),
+                s.groups().stream().map(Yardstick::whole).toList(),
                 s.athletes(),
                 s.fixtures(),
                 s.commitments(),
@@ -58,5 +59,23 @@ public final class Yardstick {
                 s.catalogue(),
                 rules,
                 s.packs());
+    }
+
+    /** Everybody comes to everything: who could stay away for the sake of a few is not among the rules stated twice. */
+    private static Group whole(Group g) {
+        return new Group(
+                g.id(),
+                g.label(),
+                g.kind(),
+                g.phase(),
+                g.level(),
+                g.headcount(),
+                1.0,
+                g.windows(),
+                g.away(),
+                g.highDays(),
+                g.aims(),
+                g.rules(),
+                g.packs());
     }
 }

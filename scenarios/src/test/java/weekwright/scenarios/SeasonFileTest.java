@@ -7,12 +7,13 @@ import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import weekwright.model.scenario.Fixture;
 import weekwright.model.scenario.LogEntry;
 import weekwright.model.scenario.Scenario;
 
-/** Facts of the two seasons (openfootball public football data, CC0 1.0) and of the weeks made from them. */
+/** Facts of the seasons (openfootball public football data, CC0 1.0) and of the weeks made from them. */
 class SeasonFileTest {
     private static final SeasonFile CLUB_1 = SeasonFile.club(1);
     private static final SeasonFile CLUB_3 = SeasonFile.club(3);
@@ -23,6 +24,13 @@ class SeasonFileTest {
         assertThat(CLUB_1.gaps())
                 .filteredOn(gap -> gap.compareTo(Duration.ofHours(80)) <= 0)
                 .hasSize(20);
+    }
+
+    @Test
+    void theSixSeasonsHaveTheirMatches() {
+        assertThat(IntStream.rangeClosed(1, SeasonFile.CLUBS)
+                        .map(club -> SeasonFile.club(club).matches().size()))
+                .containsExactly(58, 57, 56, 56, 48, 48);
     }
 
     @Test
@@ -121,7 +129,7 @@ class SeasonFileTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("line 2 [2025-02-15,12:30,league] must hold date,kickoff_local,competition,venue,"
                         + " the venue being home or away");
-        assertThatThrownBy(() -> SeasonFile.club(2)).hasMessage("there is no season of club [2]: there are 1 and 3");
+        assertThatThrownBy(() -> SeasonFile.club(7)).hasMessage("there is no season of club [7]: there are 1 to 6");
     }
 
     private static List<Fixture> inHorizon(Scenario scenario) {

@@ -21,7 +21,8 @@ import weekwright.model.scenario.SprintStart;
  * @param metres length of a run, or null
  * @param runIn metres run before a flying run begins
  * @param start how a run begins, or null where it does not matter
- * @param percentFrom least share of the best, in per cent, or null for no target
+ * @param percentFrom least share of the best, in per cent, or null for no target; of a set that warms up for a lift the share
+ *     of the day's weight, null for the empty bar
  * @param percentTo most share of the best, in per cent, or null for no upper edge
  * @param restSeconds rest after each repetition of a run, each set of anything else; null for runs: by their length
  * @param setRestSeconds rest between sets of runs, or null
@@ -68,6 +69,11 @@ public record Content(
                 && (phases.isEmpty() || phases.contains(phase))
                 && (kinds.isEmpty() || kinds.contains(kind))
                 && (variants.isEmpty() || variants.contains(variant));
+    }
+
+    /** Whether it is a set that warms up for the first lift: repetitions at a share of the day's weight. */
+    public boolean isWarmUpSet() {
+        return kind == ContentKind.WARM_UP && repetitions != null;
     }
 
     /** Repetitions of all sets of a full session. */

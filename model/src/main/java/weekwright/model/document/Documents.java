@@ -8,6 +8,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.OptionalInt;
 import weekwright.model.answer.Comparison;
+import weekwright.model.answer.DaySheet;
 import weekwright.model.answer.WhyNot;
 import weekwright.model.catalogue.Family;
 import weekwright.model.document.Node.Kind;
@@ -165,6 +166,11 @@ public final class Documents {
     /** Why a session does not lie elsewhere, as JSON: all fields. */
     public static String write(WhyNot answer) {
         return write(answer, "whynot");
+    }
+
+    /** A day sheet as JSON: all fields. */
+    public static String write(DaySheet sheet) {
+        return write(sheet, "sheet");
     }
 
     /** Two plans side by side, as JSON: all fields. */

@@ -3,6 +3,7 @@ package weekwright.model.prescription;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.catalogue.Catalogue;
 import weekwright.model.catalogue.Demands;
@@ -33,10 +34,15 @@ public final class Alternatives {
      * @param restrictions those that hold on the day
      * @param place where the session is, or null for nowhere in particular
      * @param hoursToFixture hours from the session's end to the athlete's next fixture
+     * @param fits whether a family fits between what else the athlete does
      * @return the family, or null where nothing fits
      */
     public @Nullable Family instead(
-            Family family, List<Restriction> restrictions, @Nullable Facility place, double hoursToFixture) {
+            Family family,
+            List<Restriction> restrictions,
+            @Nullable Facility place,
+            double hoursToFixture,
+            Predicate<Family> fits) {
         Set<Pathway> spared = EnumSet.noneOf(Pathway.class);
         restrictions.forEach(restriction -> spared.addAll(restriction.pathways()));
         family.pathways().keySet().stream().filter(family::high).forEach(spared::add);
@@ -44,6 +50,7 @@ public final class Alternatives {
         return OFFERED.stream()
                 .flatMap(id -> catalogue.find(id).stream())
                 .filter(other -> !other.id().equals(family.id()))
+                .filter(fits)
                 .filter(other -> other.pathways().keySet().stream().noneMatch(spared::contains))
                 .filter(other ->
                         other.facility().isEmpty() || other.facility().stream().anyMatch(offers::contains))

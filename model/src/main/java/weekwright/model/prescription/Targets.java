@@ -1,5 +1,6 @@
 package weekwright.model.prescription;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,7 +20,10 @@ public final class Targets {
     /** Share of the maximum in per cent above which weights are only rounded down. Expert proposal. */
     public static final double DOWN_ABOVE = 85;
 
-    private static final String NO_MARK = "no mark";
+    /** Share of the best below which a run counts as no speed work, in per cent (coaching convention, no source). */
+    public static final double FAST_FROM = 90;
+
+    private static final double EXACT = 1e-9;
     private static final String OLD = "old mark";
     private static final String ESTIMATED = "estimated";
     private static final String BY_HAND = "by hand: time by hand";
@@ -34,21 +38,53 @@ public final class Targets {
         this.units = units;
     }
 
+    /** The targets of a session's lines, one for each, for somebody of this level. */
+    public List<Target> of(Work work) {
+        List<Content> lines = work.lines(level);
+        List<Target> plain =
+                lines.stream().map(line -> of(line, work.lift(line))).toList();
+        double day = plain.stream()
+                .filter(target -> target.kind() == Target.Kind.WEIGHT)
+                .map(Target::to)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(0.0);
+        List<Target> all = new ArrayList<>();
+        for (int i = 0; i < plain.size(); i++) {
+            all.add(lines.get(i).isWarmUpSet() && day > 0 ? warmUpSet(lines.get(i), day) : plain.get(i));
+        }
+        return all;
+    }
+
+    /** A share of the day's weight, and never less than the bar. */
+    private Target warmUpSet(Content line, double day) {
+        double share = Objects.requireNonNullElse(line.percentFrom(), 0.0) / 100;
+        double weight =
+                units.plates().nearest(day * share).orElse(units.plates().bar());
+        return Target.weight(weight, weight, null, List.of());
+    }
+
+    /** What somebody goes by of whom no marks are known: how it feels. */
+    public static List<Target> byFeel(Work work, Level level, Units units) {
+        Targets unknown = new Targets(new Marks(List.of(), LocalDate.EPOCH, RepMax.EPLEY), level, units);
+        return unknown.of(work).stream().map(Target::bare).toList();
+    }
+
     /**
-     * The target of a line, or null where it is the same for everybody.
+     * The target of a line.
      *
      * @param lift id of the lift of a line of lifting, or null
      */
-    public @Nullable Target of(Content line, @Nullable String lift) {
+    public Target of(Content line, @Nullable String lift) {
         Double from = line.percentFrom();
         if (from == null) {
-            return null;
+            return Target.NONE;
         }
         return switch (line.kind()) {
             case SPRINT -> sprint(line, from);
-            case LIFT -> lift == null ? null : lift(line, from, lift);
+            case LIFT -> lift == null ? Target.NONE : lift(line, from, lift);
             case RUN -> line.seconds() != null ? aerobic(line, from, line.seconds()) : tempo(line, from);
-            case WARM_UP, JUMP, WORDS -> null;
+            case WARM_UP, JUMP, WORDS -> Target.NONE;
         };
     }
 
@@ -71,7 +107,8 @@ public final class Targets {
     private static Target times(Found found, double best, double from, @Nullable Double to) {
         double slowest = SprintTimes.slowest(best, from / 100);
         Double fastest = to == null ? null : Math.min(slowest, SprintTimes.fastest(best, to / 100));
-        return new Target(Target.Kind.SECONDS, fastest, slowest, null, basis(found), flags(found));
+        Double limit = from >= 95 ? SprintTimes.slowest(best, FAST_FROM / 100) : null;
+        return new Target(Target.Kind.SECONDS, fastest, slowest, limit, null, basis(found), flags(found));
     }
 
     /** What a share of the best feels like. Expert proposal. */
@@ -100,7 +137,7 @@ public final class Targets {
                 ? units.plates().down(maximum * from / 100)
                 : units.plates().nearest(maximum * from / 100);
         double low = Math.min(heaviest.getAsDouble(), lightest.orElse(heaviest.getAsDouble()));
-        return new Target(Target.Kind.WEIGHT, low, heaviest.getAsDouble(), null, basis(found), flags(found));
+        return Target.weight(low, heaviest.getAsDouble(), basis(found), flags(found));
     }
 
     private static String reserveWords(Content line) {
@@ -113,25 +150,18 @@ public final class Targets {
         if (found.value() == null) {
             return Target.words(from >= 100 ? "hard: a few words only" : "steady: short sentences", flags(found));
         }
-        double to = Objects.requireNonNullElse(line.percentTo(), from);
+        double most = Objects.requireNonNullElse(line.percentTo(), from) / 100;
+        double longest = Math.floor(units.ofMetres(AerobicSpeed.metres(found.value(), most, seconds)) + EXACT);
+        double shortest = Math.ceil(units.ofMetres(AerobicSpeed.metres(found.value(), from / 100, seconds)) - EXACT);
         return new Target(
-                Target.Kind.METRES,
-                whole(AerobicSpeed.metres(found.value(), from / 100, seconds)),
-                whole(AerobicSpeed.metres(found.value(), to / 100, seconds)),
-                null,
-                basis(found),
-                flags(found));
-    }
-
-    private double whole(double metres) {
-        return Math.rint(units.ofMetres(metres));
+                Target.Kind.LENGTH, Math.min(shortest, longest), longest, null, null, basis(found), flags(found));
     }
 
     private static List<String> flags(Found found) {
         List<String> flags = new ArrayList<>();
         Mark mark = found.mark();
         if (mark == null) {
-            flags.add(NO_MARK);
+            flags.add(Target.NO_MARK);
             return flags;
         }
         if (found.age() == Age.OLD || found.age() == Age.TOO_OLD) {

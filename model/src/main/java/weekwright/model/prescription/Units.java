@@ -1,5 +1,8 @@
 package weekwright.model.prescription;
 
+import com.fasterxml.jackson.annotation.JsonValue;
+import weekwright.model.Ids;
+
 /** The units of a sheet. */
 public enum Units {
     METRIC("kg", 1, "m", 1),
@@ -16,6 +19,12 @@ public enum Units {
         this.kilograms = kilograms;
         this.length = length;
         this.metres = metres;
+    }
+
+    /** The name as written in documents. */
+    @JsonValue
+    public String id() {
+        return Ids.of(this);
     }
 
     /** Sign of the unit of weight. */

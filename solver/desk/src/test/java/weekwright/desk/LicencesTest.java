@@ -33,6 +33,13 @@ class LicencesTest {
         assertThat(resource("/META-INF/LICENSE")).contains("Apache License").contains("Version 2.0, January 2004");
     }
 
+    @Test
+    void the_licence_of_the_fonts_comes_along() throws IOException {
+        assertThat(resource("/net/sf/jasperreports/fonts/dejavu/LICENSE"))
+                .contains("Fonts are (c) Bitstream")
+                .contains("DejaVu changes are in public domain");
+    }
+
     /** As {@code :artifact:version}, from the files' places: …/artifact/version/artifact-version.jar. */
     private static Stream<String> libraries() {
         return Stream.of(System.getProperty("java.class.path").split(File.pathSeparator, -1))

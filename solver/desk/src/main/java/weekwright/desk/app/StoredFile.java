@@ -69,8 +69,13 @@ final class StoredFile implements Target {
 
     @Override
     public String write(byte[] bytes, String label) {
+        return write(Map.of(document, bytes), label);
+    }
+
+    /** Writes several documents of the folder as one change. */
+    String write(Map<String, byte[]> documents, String label) {
         try {
-            Outcome outcome = store.take(seen.number(), label, Map.of(document, bytes));
+            Outcome outcome = store.take(seen.number(), label, documents);
             if (outcome instanceof Outcome.Stale stale) {
                 throw new FileFault(stale.message() + takeUp(stale.kept()));
             }

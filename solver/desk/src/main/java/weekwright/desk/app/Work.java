@@ -1,10 +1,13 @@
 package weekwright.desk.app;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import weekwright.model.document.Documents;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Scenario;
 
@@ -52,6 +55,40 @@ public record Work(
         return work;
     }
 
+    /**
+     * A scenario to change and write back to where it was read: its file, or the folder that holds it.
+     *
+     * @throws InputFault when it cannot be used, or was read from where nothing can be written
+     * @throws FileFault when it cannot be read, or nothing can be written
+     */
+    public static Work toRewrite(Inputs inputs, String scenario, Clock clock) {
+        if (scenario.equals(Inputs.STANDARD_INPUT) || scenario.startsWith(Inputs.DEMO)) {
+            throw new InputFault("--take needs a scenario that lies in a file: give -o FILE");
+        }
+        if (Inputs.isFolder(scenario)) {
+            StoredFile file = StoredFile.in(Inputs.path(scenario), Folders.SCENARIO, clock);
+            return new Work(file.seen().scenario(), file.seen().plan(), file);
+        }
+        Target target = Target.at(Inputs.path(scenario), clock);
+        return new Work(inputs.scenario(scenario), null, target);
+    }
+
+    /**
+     * A scenario to change and write somewhere, if anywhere.
+     *
+     * @param output the file to write, or null where none is named
+     * @throws InputFault when it cannot be used
+     * @throws FileFault when it cannot be read, or nothing can be written
+     */
+    public static Work scenarioInto(Inputs inputs, String scenario, @Nullable String output, Clock clock) {
+        Target target = output == null ? null : Target.at(Inputs.path(output), clock);
+        Work work = read(inputs, scenario, null, target);
+        if (target != null) {
+            target.suits(work.scenario());
+        }
+        return work;
+    }
+
     private static Work read(Inputs inputs, String scenario, @Nullable String plan, @Nullable Target target) {
         if (scenario.equals(Inputs.STANDARD_INPUT) && scenario.equals(plan)) {
             throw new InputFault("only one of SCENARIO and PLAN can come from standard input");
@@ -78,6 +115,40 @@ public record Work(
                     + " (propose FOLDER makes it)");
         }
         return plan;
+    }
+
+    /**
+     * Says whether {@link #keep} can be.
+     *
+     * @throws InputFault when this is no folder
+     */
+    public void checkKeeps() {
+        folder();
+    }
+
+    /**
+     * Saves a changed scenario and its plan as one change of the folder.
+     *
+     * @param label what was done, in a few words
+     * @return where they are now, as a sentence
+     * @throws InputFault when this is no folder
+     * @throws FileFault when they cannot be written; all is then as it was before
+     */
+    public String keep(String label, Scenario changed, Plan planned) {
+        return folder().write(
+                        Map.of(
+                                Folders.SCENARIO,
+                                Documents.write(changed).getBytes(StandardCharsets.UTF_8),
+                                Folders.PLAN,
+                                Documents.write(planned).getBytes(StandardCharsets.UTF_8)),
+                        label);
+    }
+
+    private StoredFile folder() {
+        if (target instanceof StoredFile file) {
+            return file;
+        }
+        throw new InputFault("--keep needs a folder in place of SCENARIO: give -o FOLDER to write into a new one");
     }
 
     /** What the coach should be told of the place since the last time. */

@@ -25,7 +25,10 @@ final class Cli {
             "check",
             "whynot",
             "compare",
+            "whatif",
             "pin",
+            "fixtures",
+            "sheet",
             "calendar",
             "history",
             "undo",
@@ -73,7 +76,10 @@ final class Cli {
             case "check" -> List.of(new CheckCommand(around));
             case "whynot" -> List.of(new WhyNotCommand(around));
             case "compare" -> List.of(new CompareCommand(around));
+            case "whatif" -> List.of(new WhatIfCommand(around));
             case "pin" -> List.of(new PinCommand(around));
+            case "fixtures" -> List.of(new FixturesCommand(around));
+            case "sheet" -> List.of(new SheetCommand(around));
             case "calendar" -> List.of(new CalendarCommand(around));
             case "rules" -> List.of(new RulesCommand(around));
             case "catalogue" -> List.of(new CatalogueCommand(around));

@@ -16,6 +16,8 @@ public final class QuietLogging {
                 handlers = java.util.logging.ConsoleHandler
                 .level = WARNING
                 io.micrometer.level = SEVERE
+                org.apache.pdfbox.level = SEVERE
+                org.apache.fontbox.level = SEVERE
                 java.util.logging.SimpleFormatter.format = %4$s: %5$s%n
                 """;
         LogManager.getLogManager()

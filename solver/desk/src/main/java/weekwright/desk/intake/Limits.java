@@ -6,6 +6,8 @@ public final class Limits {
     public static final int BYTES = 16 * 1024 * 1024;
     /** Events of a calendar, or rows of a table, repetitions included. */
     public static final int ENTRIES = 10_000;
+    /** Repeated events of a calendar. */
+    public static final int SERIES = 200;
     /** Content lines of a calendar. */
     public static final int LINES = 500_000;
     /** Components inside each other. */

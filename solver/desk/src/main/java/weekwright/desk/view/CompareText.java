@@ -32,6 +32,20 @@ public final class CompareText {
         return text.paper.toString();
     }
 
+    /**
+     * What would come of a change, in lines of at most 100 columns.
+     *
+     * @param besides what it brings with it, one sentence each
+     */
+    public static String whatIf(String question, List<String> besides, Comparison comparison, Ink ink) {
+        CompareText text = new CompareText(ink);
+        text.paper.wrapped(0, "", ink.strong(Plain.text(question)));
+        besides.forEach(one -> text.paper.wrapped(0, "", Plain.text(one)));
+        text.paper.wrapped(0, "", Plain.text(comparison.text()));
+        text.differences(comparison);
+        return text.paper.toString();
+    }
+
     private void differences(Comparison comparison) {
         boolean changed = comparison.changed() != null;
         boolean same = comparison.sessions().isEmpty()

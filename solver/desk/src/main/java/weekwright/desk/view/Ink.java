@@ -22,11 +22,13 @@ public enum Ink {
         return text.replaceAll("\u001b\\[[0-9]m", "");
     }
 
-    String strong(String text) {
+    /** Strong letters. */
+    public String strong(String text) {
         return strong + text + end;
     }
 
-    String faint(String text) {
+    /** Faint letters. */
+    public String faint(String text) {
         return faint + text + end;
     }
 }

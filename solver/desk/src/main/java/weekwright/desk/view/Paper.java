@@ -3,26 +3,29 @@ package weekwright.desk.view;
 import java.util.List;
 
 /** Lines of text, none with spaces at its end. */
-final class Paper {
+public final class Paper {
     private static final String BETWEEN = " · ";
 
     private final StringBuilder written = new StringBuilder();
     private final int columns;
 
-    Paper(int columns) {
+    /** Paper of so many columns. */
+    public Paper(int columns) {
         this.columns = columns;
     }
 
-    void blank() {
+    /** An empty line. */
+    public void blank() {
         written.append('\n');
     }
 
-    void line(String line) {
+    /** A line as it is. */
+    public void line(String line) {
         written.append(line.stripTrailing()).append('\n');
     }
 
     /** A text that goes on below its own start: what stands before it is written once, in front of the first line. */
-    void wrapped(int indent, String before, String text) {
+    public void wrapped(int indent, String before, String text) {
         int hanging = indent + Plain.columns(Ink.bare(before));
         List<String> lines = Plain.wrap(text, columns - hanging);
         line(" ".repeat(indent) + before + lines.get(0));
@@ -30,7 +33,7 @@ final class Paper {
     }
 
     /** Items side by side, each whole on its line. */
-    void list(int indent, List<String> items) {
+    public void list(int indent, List<String> items) {
         StringBuilder line = new StringBuilder();
         for (String item : items) {
             String next = line.isEmpty() ? item : BETWEEN + item;

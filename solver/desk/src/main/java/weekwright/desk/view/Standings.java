@@ -3,6 +3,7 @@ package weekwright.desk.view;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -116,10 +117,13 @@ final class Standings {
                 .toList();
     }
 
+    /** A remedy begins with what to do, never with a name. */
     private static @Nullable String help(Finding finding) {
-        return finding.remedy() == null
-                ? null
-                : "What would help: " + finding.remedy().text();
+        if (finding.remedy() == null || finding.remedy().text().isEmpty()) {
+            return null;
+        }
+        String text = finding.remedy().text();
+        return "What would help: " + text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
     }
 
     private Line line(LeftOut missing) {

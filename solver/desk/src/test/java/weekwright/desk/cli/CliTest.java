@@ -79,7 +79,9 @@ class CliTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"scenario", "plan", "log", "catalogue", "rules", "check", "whynot", "compare", "history"})
+    @ValueSource(
+            strings = {"scenario", "plan", "log", "catalogue", "rules", "check", "whynot", "compare", "sheet", "history"
+            })
     void each_document_has_a_schema(String name) {
         assertThat(trial.run("schema", name)).isZero();
 
@@ -130,7 +132,17 @@ class CliTest {
     void help_lists_every_command_and_every_exit_code() {
         assertThat(trial.run("--help")).isZero();
         assertThat(trial.out())
-                .contains("propose ", "check ", "compare ", "pin ", "rules ", "catalogue ", "schema ", "demo ")
+                .contains(
+                        "propose ",
+                        "check ",
+                        "compare ",
+                        "whatif ",
+                        "pin ",
+                        "sheet ",
+                        "rules ",
+                        "catalogue ",
+                        "schema ",
+                        "demo ")
                 .contains("history ", "undo ", "redo ", "forget ")
                 .contains("0 done", "1 a fault", "2 bad", "3 done", "4 a file", "130 ");
         assertThat(trial.run("propose", "--help")).isZero();

@@ -19,6 +19,8 @@ class ReadmeTest {
             Pattern.compile("(<!-- week: .*? -->\n```\n)(.*?)(```\n<!-- end of week -->)", Pattern.DOTALL);
     private static final Pattern WHY_NOT =
             Pattern.compile("(<!-- whynot: .*? -->\n```\n)(.*?)(```\n<!-- end of whynot -->)", Pattern.DOTALL);
+    private static final Pattern SHEET =
+            Pattern.compile("(<!-- sheet: .*? -->\n```\n)(.*?)(```\n<!-- end of sheet -->)", Pattern.DOTALL);
     /** Set to {@code write} to put the week of today into the README. */
     private static final String WRITE = "weekwright.readme";
 
@@ -41,6 +43,18 @@ class ReadmeTest {
         trial.run(
                 "whynot", "demo:one-match", plan.toString(), "--session", "first-squad/heavy-lower-knee/2027-02-08/1");
         shows(WHY_NOT, trial.out());
+    }
+
+    @Test
+    void the_squats_of_the_day_are_those_of_its_sheet() throws IOException {
+        Path plan = folder.resolve("plan.json");
+        trial.run("propose", "demo:one-match", "--moves", "5000", "-o", plan.toString());
+        trial.run("sheet", "demo:one-match", plan.toString(), "--day", "2027-02-09");
+        Matcher squats = Pattern.compile(
+                        "^.*Heavy lower, knee-dominant .*?\n(?=\n)", Pattern.MULTILINE | Pattern.DOTALL)
+                .matcher(trial.out().substring(trial.out().indexOf("12:00–")));
+        assertThat(squats.find()).isTrue();
+        shows(SHEET, squats.group());
     }
 
     private static void shows(Pattern part, String text) throws IOException {

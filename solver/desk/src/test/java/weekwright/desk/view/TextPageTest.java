@@ -98,7 +98,7 @@ class TextPageTest {
                         1 thing is broken that must hold; main work falls short by 2; 13.4 points of wishes unmet.
                         What must hold and does not
                           1  There is no free day.
-                             What would help: Hold the Monday practice on Tuesday; that costs nothing.
+                             What would help: hold the Monday practice on Tuesday; that costs nothing.
                         Wishes unmet
                            12  Tuesday is a middle day.
                           1.4  Heavy lower lies 66 h before the fixture, 68 are counted.

@@ -221,8 +221,8 @@ final class Proof {
             List<Literal> between = new ArrayList<>();
             for (int days = 1; days <= REACH_DAYS && blocks.containsKey(date.plusDays(days)); days++) {
                 LocalDate next = date.plusDays(days);
-                earlier.forEach((one, isOne) -> blocks.get(next)
-                        .forEach((other, isOther) -> tie(one, isOne, other, isOther, next, between)));
+                earlier.forEach((one, isOne) ->
+                        blocks.get(next).forEach((other, isOther) -> tie(one, isOne, other, isOther, next, between)));
                 between.add(none.get(next));
             }
         });
@@ -286,9 +286,8 @@ final class Proof {
         }
         LinearExpr high = days(first, 7, Made::high);
         LinearExpr ours = days(first, 7, made -> made.high() && !made.highWithout());
-        int fixed = (int) week.dates().stream()
-                .filter(date -> week.fixedDay(date).high())
-                .count();
+        int fixed = (int)
+                week.dates().stream().filter(date -> week.fixedDay(date).high()).count();
         model.addLessOrEqual(ours, Math.max(0, asked.most() - fixed));
         key.addTerm(missing(asked.least(), high), 10);
         want.addTerm(missing(asked.target(), high), 10L * SHORT_POINTS);
@@ -300,13 +299,13 @@ final class Proof {
 
     private IntVar missing(long asked, LinearExpr there) {
         IntVar missing = model.newIntVar(0, Math.max(0, asked), "missing");
-        model.addGreaterOrEqual(
-                LinearExpr.newBuilder().add(missing).add(there).build(), Math.max(0, asked));
+        model.addGreaterOrEqual(LinearExpr.newBuilder().add(missing).add(there).build(), Math.max(0, asked));
         return missing;
     }
 
     private void countFreeDays() {
-        boolean missingAnyhow = week.dates().stream().allMatch(date -> week.fixedDay(date).busy());
+        boolean missingAnyhow =
+                week.dates().stream().allMatch(date -> week.fixedDay(date).busy());
         if (!missingAnyhow) {
             model.addLessOrEqual(days(week.scenario.firstDay(), 7, Made::busy), 6);
         }
@@ -329,12 +328,11 @@ final class Proof {
         long there = week.commitments(aim.family());
         model.addLessOrEqual(all.build(), Math.max(0, asked.most() - there));
         IntVar owed = missing(asked.least() - there, counted.build());
-        long points =
-                switch (aim.priority()) {
-                    case KEY -> 16;
-                    case MAIN -> 12;
-                    case SPARE -> 4;
-                };
+        long points = switch (aim.priority()) {
+            case KEY -> 16;
+            case MAIN -> 12;
+            case SPARE -> 4;
+        };
         switch (aim.priority()) {
             case KEY -> key.addTerm(owed, 10);
             case MAIN -> main.addTerm(owed, 10);
@@ -343,11 +341,9 @@ final class Proof {
         // Below the least nothing more is missing of the target than lies between the two.
         IntVar wanted = model.newIntVar(0, asked.target() - asked.least(), "wanted");
         IntVar reached = model.newIntVar(asked.least(), 100, "reached");
-        model.addMaxEquality(
-                reached,
-                new LinearExpr[] {
-                    LinearExpr.newBuilder().add(all.build()).add(there).build(), LinearExpr.constant(asked.least())
-                });
+        model.addMaxEquality(reached, new LinearExpr[] {
+            LinearExpr.newBuilder().add(all.build()).add(there).build(), LinearExpr.constant(asked.least())
+        });
         model.addGreaterOrEqual(LinearExpr.newBuilder().add(wanted).add(reached).build(), asked.target());
         want.addTerm(wanted, 10 * points);
     }

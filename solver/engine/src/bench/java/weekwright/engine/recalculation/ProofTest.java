@@ -41,9 +41,10 @@ class ProofTest {
         if ("write".equals(System.getProperty("weekwright.proven"))) {
             write();
         }
-        return JsonMapper.shared().readValue(
-                Files.readAllBytes(DATA.resolve("index.json")),
-                new tools.jackson.core.type.TypeReference<List<SmallWeeks.Proven>>() {});
+        return JsonMapper.shared()
+                .readValue(
+                        Files.readAllBytes(DATA.resolve("index.json")),
+                        new tools.jackson.core.type.TypeReference<List<SmallWeeks.Proven>>() {});
     }
 
     @ParameterizedTest

@@ -72,7 +72,8 @@ final class ProofWeek {
         boolean plain = scenario.groups().size() == 1
                 && scenario.staff().isEmpty()
                 && scenario.days() == 7
-                && scenario.athletes().stream().allMatch(athlete -> athlete.restrictions().isEmpty())
+                && scenario.athletes().stream()
+                        .allMatch(athlete -> athlete.restrictions().isEmpty())
                 && group.aims().stream().allMatch(aim -> aim.whom() == Share.ALL);
         if (!plain) {
             throw new IllegalArgumentException("a proof is for one week of one squad of equals without staff");
@@ -111,7 +112,8 @@ final class ProofWeek {
                             String place = facility.isEmpty() ? null : facility;
                             all.put(
                                     id,
-                                    new Placement(id, group.id(), aim.family(), start, null, place, null, dose, null, null));
+                                    new Placement(
+                                            id, group.id(), aim.family(), start, null, place, null, dose, null, null));
                         }
                     }
                 }
@@ -141,8 +143,7 @@ final class ProofWeek {
 
     /** Whether an option breaks no must by itself or with what is fixed. */
     private boolean possible(Thing thing) {
-        boolean inside =
-                PlaceAndTime.minutesOutside(thing, group.windows(), group.away(), scenario.zone()) == 0;
+        boolean inside = PlaceAndTime.minutesOutside(thing, group.windows(), group.away(), scenario.zone()) == 0;
         boolean open = scenario.facilities().stream()
                 .filter(facility -> facility.id().equals(thing.facility()))
                 .allMatch(facility ->
@@ -173,7 +174,8 @@ final class ProofWeek {
         }
         if (earlier.date().equals(later.date())) {
             return !earlier.trains().id().equals(later.trains().id())
-                    || List.of(Role.RECOVERY, Role.PRACTICE).contains(earlier.trains().role());
+                    || List.of(Role.RECOVERY, Role.PRACTICE)
+                            .contains(earlier.trains().role());
         }
         return shared(earlier, later) == 0
                 || gap(earlier, later)
@@ -182,18 +184,23 @@ final class ProofWeek {
 
     private boolean allowedRound(Thing thing, Thing fixture) {
         if (fixture.start().isBefore(thing.start())) {
-            double hours = AfterHours.of(fixture.trains(), thing).map(Hours::must).orElse(0.0);
+            double hours =
+                    AfterHours.of(fixture.trains(), thing).map(Hours::must).orElse(0.0);
             return gap(fixture, thing) >= hours * 60;
         }
         Hours micro = thing.trains().beforeFixtureMicroHours();
-        Hours asked = thing.dose() == Dose.MICRO && micro != null ? micro : thing.trains().beforeFixtureHours();
+        Hours asked = thing.dose() == Dose.MICRO && micro != null
+                ? micro
+                : thing.trains().beforeFixtureHours();
         boolean judged = fixture.weight() != FixtureWeight.MINOR && asked != null;
         boolean inTime = !judged || gap(thing, fixture) >= asked.must() * 60;
         return inTime && (!thing.isPrimer() || gap(thing, fixture) >= 3 * 60);
     }
 
     private int transfer(Thing one, Thing other) {
-        return one.facility() == null || other.facility() == null || one.facility().equals(other.facility())
+        return one.facility() == null
+                        || other.facility() == null
+                        || one.facility().equals(other.facility())
                 ? 0
                 : scenario.transfers().stream()
                         .filter(transfer -> transfer.between().containsAll(List.of(one.facility(), other.facility())))
@@ -227,8 +234,11 @@ final class ProofWeek {
 
     /** What the same quality on two days costs where the hours wanted are missed, in tenths. */
     int pathwayGap(Thing earlier, Thing later) {
-        boolean apart = earlier.isSession() && later.isSession() && !earlier.date().equals(later.date());
-        Double want = apart && shared(earlier, later) != 0 ? earlier.trains().againHours().want() : null;
+        boolean apart =
+                earlier.isSession() && later.isSession() && !earlier.date().equals(later.date());
+        Double want = apart && shared(earlier, later) != 0
+                ? earlier.trains().againHours().want()
+                : null;
         return want == null ? 0 : hourPoints(dosed(earlier, want), gap(earlier, later));
     }
 
@@ -258,7 +268,8 @@ final class ProofWeek {
         for (int i = from; i < own.size(); i++) {
             Option next = own.get(i);
             boolean fits = chosen.stream().allMatch(option -> fitsInOrder(option.thing(), next.thing()));
-            long same = chosen.stream().filter(option -> option.aim() == next.aim()).count();
+            long same =
+                    chosen.stream().filter(option -> option.aim() == next.aim()).count();
             if (fits && same < next.aim().perWeek().most()) {
                 chosen.add(next);
                 extend(date, own, i + 1, chosen, made);
@@ -312,7 +323,8 @@ final class ProofWeek {
     }
 
     private static int inversions(Day day) {
-        List<Thing> planned = day.things().stream().filter(Thing::isPlannedSession).toList();
+        List<Thing> planned =
+                day.things().stream().filter(Thing::isPlannedSession).toList();
         int tenths = 0;
         for (Thing earlier : planned) {
             for (Thing later : planned) {

@@ -54,20 +54,35 @@ public final class Explanation {
 
     /** The judged plan. */
     public Judged judged(@Nullable Moment published, @Nullable Solver solver) {
-        WhatIf whatIf = new WhatIf(problem, judge);
-        List<Finding> findings = new Findings(problem).of(FactSink.all(problem, judge));
-        Plan plan = new Plan(
+        Judge judgeOfFree = free == problem ? judge : Judge.of(free, sameIn(free, at));
+        Plan bare = new Plan(
                 Scenario.VERSION,
                 problem.scenario.id(),
                 Documents.digest(problem.scenario),
                 published,
                 solver,
                 placements(),
-                new LeftOuts(free == problem ? whatIf : new WhatIf(free, Judge.of(free, sameIn(free, at)))).all(),
+                new LeftOuts(new WhatIf(free, judgeOfFree)).all(),
                 softened(),
                 judge.total().totals(),
+                List.of());
+        List<Fact> facts = FactSink.all(problem, judge);
+        List<Finding> findings = new Findings(problem, Remedies.of(problem.scenario, bare, facts)).of(facts);
+        return new Judged(with(bare, findings), kept(findings), days());
+    }
+
+    private static Plan with(Plan plan, List<Finding> findings) {
+        return new Plan(
+                plan.weekwright(),
+                plan.scenario(),
+                plan.scenarioDigest(),
+                plan.published(),
+                plan.solver(),
+                plan.placements(),
+                plan.leftOut(),
+                plan.softened(),
+                plan.totals(),
                 findings);
-        return new Judged(plan, kept(findings), days());
     }
 
     /** The plan as a picture only: where all lies and what the days ask, with nothing found or left out. */
@@ -95,6 +110,13 @@ public final class Explanation {
             same[i] = option == null ? null : option.option < 0 ? session.before : session.options[option.option];
         }
         return same;
+    }
+
+    /** Where the sessions of a problem stand in the plan that it was built from. */
+    static @Nullable Stimulus[] standing(Problem problem) {
+        @Nullable Stimulus[] at = new @Nullable Stimulus[problem.sessions.size()];
+        problem.sessions.forEach(session -> at[session.index] = session.before);
+        return at;
     }
 
     private List<Placement> placements() {

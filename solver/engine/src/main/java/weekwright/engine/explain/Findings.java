@@ -2,6 +2,7 @@ package weekwright.engine.explain;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
@@ -13,9 +14,6 @@ import weekwright.model.scenario.LogEntry;
 
 /** Turns facts into findings of the plan document. */
 final class Findings {
-    /** What stands in place of a remedy: none has been looked for. */
-    static final String NOT_SOUGHT = "No remedy was looked for.";
-
     private static final Comparator<Fact> IN_ORDER = Comparator.comparing((Fact fact) -> fact.level())
             .thenComparing(fact -> -fact.tenths())
             .thenComparing(Fact::firstDay)
@@ -24,15 +22,22 @@ final class Findings {
 
     private final Problem problem;
     private final Wording wording;
+    private final Remedies remedies;
 
-    Findings(Problem problem) {
+    Findings(Problem problem, Remedies remedies) {
         this.problem = problem;
+        this.remedies = remedies;
         wording = new Wording(problem);
     }
 
     /** Findings by level, dearest first. */
     List<Finding> of(List<Fact> facts) {
-        return facts.stream().sorted(IN_ORDER).map(this::finding).toList();
+        return inOrder(facts).map(this::finding).toList();
+    }
+
+    /** By level, dearest first. */
+    static Stream<Fact> inOrder(List<Fact> facts) {
+        return facts.stream().sorted(IN_ORDER);
     }
 
     /** The sentence of a finding, or its title where it says nothing. */
@@ -49,6 +54,7 @@ final class Findings {
         int week = Math.floorDiv(fact.firstDay(), 7);
         boolean inPlan = fact.firstDay() >= 0 && fact.firstDay() < problem.calendar.days();
         boolean oneDay = fact.firstDay() == fact.lastDay();
+        Help help = remedies.help(problem, fact);
         return new Finding(
                 rule.id(),
                 rule.title(),
@@ -69,21 +75,22 @@ final class Findings {
                 inUnit(rule, fact, fact.limit()),
                 rule.unit(),
                 wording.text(fact),
-                null,
-                NOT_SOUGHT);
+                help.remedy(),
+                help.noRemedy());
     }
 
     private List<String> ids(Fact fact, Kind kind) {
         List<String> ids = fact.things().stream()
                 .filter(thing -> thing.kind == kind)
-                .map(this::id)
+                .map(thing -> id(problem, thing))
                 .toList();
         Session session = fact.session();
         boolean unplaced = kind == Kind.PLACEMENT && ids.isEmpty() && session != null;
         return unplaced ? List.of(java.util.Objects.requireNonNull(session).id) : ids;
     }
 
-    private String id(Stimulus thing) {
+    /** The name of a thing in documents. */
+    static String id(Problem problem, Stimulus thing) {
         return switch (thing.kind) {
             case PLACEMENT -> problem.sessions.get(thing.index).id;
             case FIXTURE -> problem.scenario.fixtures().get(thing.index).id();

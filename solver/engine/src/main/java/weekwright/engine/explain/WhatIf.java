@@ -3,6 +3,7 @@ package weekwright.engine.explain;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Cost;
 import weekwright.engine.problem.Problem;
@@ -52,9 +53,30 @@ final class WhatIf {
     /** What would be if a session lay at an option, or nowhere. */
     Effect of(Session session, @Nullable Stimulus to) {
         List<Broken> ownBefore = own(session);
+        Cost change = moved(session, to);
+        Effect effect = effect(session, ownBefore, change);
+        judge.revert();
+        return effect;
+    }
+
+    /** The same where it clears one of some breaches; else null, which is known much sooner. */
+    @Nullable
+    Effect clearing(Session session, @Nullable Stimulus to, Set<Key> wanted) {
+        List<Broken> ownBefore = own(session);
+        Cost change = moved(session, to);
+        Effect effect = clears(session, ownBefore, wanted) ? effect(session, ownBefore, change) : null;
+        judge.revert();
+        return effect;
+    }
+
+    private Cost moved(Session session, @Nullable Stimulus to) {
         judge.move(session, to);
         Cost change = judge.settle().copy();
         change.subtract(before);
+        return change;
+    }
+
+    private Effect effect(Session session, List<Broken> ownBefore, Cost change) {
         Effect effect = new Effect(change, new ArrayList<>(2), new ArrayList<>(2), new ArrayList<>(0));
         compare(ownBefore, ownNow(session), effect);
         question++;
@@ -64,15 +86,46 @@ final class WhatIf {
                 compare(byPart.get(part), part(part), effect);
             }
         }
-        judge.revert();
         return effect;
+    }
+
+    /** Most parts hold none of the breaches wanted, and need not be looked at. */
+    private boolean clears(Session session, List<Broken> ownBefore, Set<Key> wanted) {
+        if (anyOf(ownBefore, wanted) && anyGone(ownBefore, ownNow(session), wanted)) {
+            return true;
+        }
+        question++;
+        for (int part : judge.partsLookedAt()) {
+            boolean first = seen[part] != question;
+            seen[part] = question;
+            if (first && anyOf(byPart.get(part), wanted) && anyGone(byPart.get(part), part(part), wanted)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean anyOf(List<Broken> some, Set<Key> wanted) {
+        for (Broken one : some) {
+            if (wanted.contains(one.key())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean anyGone(List<Broken> before, List<Broken> after, Set<Key> wanted) {
+        for (Broken then : before) {
+            if (wanted.contains(then.key()) && find(after, then.key()) == null) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Only the change of the totals. */
     Cost change(Session session, @Nullable Stimulus to) {
-        judge.move(session, to);
-        Cost change = judge.settle().copy();
-        change.subtract(before);
+        Cost change = moved(session, to);
         judge.revert();
         return change;
     }

@@ -10,7 +10,7 @@ import weekwright.model.scenario.Room;
 public final class FacilityInfo {
     public final int index;
     public final Facility facility;
-    private final Spans open;
+    public final Spans open;
     private final Spans closed;
     /** Groups that it holds at once. */
     public final int groups;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Spans of time in epoch minutes, half open, merged where they touch, in order. */
 public final class Spans {
@@ -48,12 +49,23 @@ public final class Spans {
      * inside it; 0 where it does, {@link Integer#MAX_VALUE} where there is no span.
      */
     public int missing(int from, int to) {
+        Span nearest = nearest(from, to);
+        return nearest == null ? Integer.MAX_VALUE : missing(nearest, from, to);
+    }
+
+    /** The span that would have to be lengthened least so that {@code [from, to)} lies inside it; null without spans. */
+    public @Nullable Span nearest(int from, int to) {
         int at = Arrays.binarySearch(froms, from);
         int near = at >= 0 ? at : -at - 2;
-        int least = Integer.MAX_VALUE;
+        Span nearest = null;
         for (int i = Math.max(0, near); i < froms.length && i <= near + 1; i++) {
-            least = Math.min(least, Math.max(0, froms[i] - from) + Math.max(0, to - tos[i]));
+            Span span = new Span(froms[i], tos[i]);
+            nearest = nearest == null || missing(span, from, to) < missing(nearest, from, to) ? span : nearest;
         }
-        return least;
+        return nearest;
+    }
+
+    private static int missing(Span span, int from, int to) {
+        return Math.max(0, span.from() - from) + Math.max(0, to - span.to());
     }
 }

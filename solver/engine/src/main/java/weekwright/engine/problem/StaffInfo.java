@@ -6,7 +6,7 @@ import weekwright.model.scenario.StaffMember;
 public final class StaffInfo {
     public final int index;
     public final StaffMember member;
-    private final Spans windows;
+    public final Spans windows;
     private final Spans away;
 
     StaffInfo(int index, StaffMember member, Calendar calendar) {

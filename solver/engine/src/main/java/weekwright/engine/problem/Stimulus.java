@@ -55,6 +55,10 @@ public final class Stimulus {
     public final int option;
     /** Whether a new skill is being learnt in it. */
     public final boolean learning;
+    /** Staff member named for it in place of who leads its session, or -1. */
+    public final int lead;
+    /** Variant named for it in place of its session's, by its place in the family's list, or -1. */
+    public final int variant;
 
     Stimulus(StimulusDraft draft) {
         kind = draft.kind;
@@ -77,6 +81,33 @@ public final class Stimulus {
         appearances = draft.appearances;
         option = draft.option;
         learning = draft.learning;
+        lead = draft.lead;
+        variant = draft.variant;
+    }
+
+    /** The same under another lead, or with another variant; -1 leaves either as it is. It is none of the options. */
+    public Stimulus with(int otherLead, int otherVariant) {
+        StimulusDraft draft = new StimulusDraft(kind, index);
+        draft.group = group;
+        draft.family = family;
+        draft.dose = dose;
+        draft.start = start;
+        draft.end = end;
+        draft.before = start - occupiedStart;
+        draft.after = occupiedEnd - end;
+        draft.day = day;
+        draft.runsOver = runsOver;
+        draft.facility = facility;
+        draft.warmUp = warmUp;
+        draft.rpeTenths = rpeTenths;
+        draft.demand = demand;
+        draft.load = load;
+        draft.cohorts = cohorts;
+        draft.appearances = appearances;
+        draft.learning = learning;
+        draft.lead = otherLead < 0 ? lead : otherLead;
+        draft.variant = otherVariant < 0 ? variant : otherVariant;
+        return draft.done();
     }
 
     /** Whether it was placed by us or by hand, and not fixed from outside. */

@@ -32,6 +32,8 @@ final class StimulusDraft {
 
     int option = -1;
     boolean learning;
+    int lead = -1;
+    int variant = -1;
 
     StimulusDraft(Kind kind, int index) {
         this.kind = kind;

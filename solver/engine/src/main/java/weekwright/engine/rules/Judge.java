@@ -152,7 +152,12 @@ public final class Judge {
 
     /** Another place alone changes nothing of lifts. */
     private void touchLines(Session session, @Nullable Stimulus from, @Nullable Stimulus to) {
-        if (from == null || to == null || from.start != to.start || from.dose != to.dose) {
+        boolean same = from != null
+                && to != null
+                && from.start == to.start
+                && from.dose == to.dose
+                && from.variant == to.variant;
+        if (!same) {
             scopes.lift(session.index, marks);
         }
         if (session.aim != null) {

@@ -46,13 +46,17 @@ public final class Leads {
     /** Held leads first: whoever is held is taken, free or not. */
     private void assign(boolean held) {
         for (int i = 0; i < placed.length; i++) {
-            int holds = problem.sessions.get(placed[i].index).heldLead;
+            int holds = held(placed[i]);
             if (held == (holds >= 0)) {
                 int free = held ? (free(i, problem.staff.get(holds)) ? holds : NOBODY) : firstFree(i);
                 missing[i] = free == NOBODY && needed(i);
                 leads[i] = held ? holds : free;
             }
         }
+    }
+
+    private int held(Stimulus at) {
+        return at.lead >= 0 ? at.lead : problem.sessions.get(at.index).heldLead;
     }
 
     private int firstFree(int i) {

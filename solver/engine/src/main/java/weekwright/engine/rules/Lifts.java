@@ -120,7 +120,7 @@ public final class Lifts {
 
     private int held(Stimulus placed) {
         Session session = problem.sessions.get(placed.index);
-        return session.heldVariant;
+        return placed.variant >= 0 ? placed.variant : session.heldVariant;
     }
 
     /**

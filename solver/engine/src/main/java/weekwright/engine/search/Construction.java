@@ -42,15 +42,51 @@ final class Construction {
         return at;
     }
 
+    /** The plan that was read, with what is missing in it. */
     @Nullable
     Stimulus[] build() {
+        begin(standing(problem));
+        placeMissing();
+        return judge.placements();
+    }
+
+    /**
+     * The plan that was read without what cannot stay: what is held first, then every session back where it stood unless it
+     * would break what must hold, and what found no place so, or is missing, anew. After a change that breaks something, a
+     * search from here has little left to move; from an empty plan it would hardly find its way back.
+     */
+    @Nullable
+    Stimulus[] repaired() {
+        begin(held(problem));
+        problem.sessions.stream()
+                .filter(session -> session.start() != null && !session.stays)
+                .sorted(Comparator.comparing(Construction::rank))
+                .forEach(this::putBack);
+        placeMissing();
+        return judge.placements();
+    }
+
+    private void begin(@Nullable Stimulus[] at) {
         for (Session session : problem.sessions) {
-            judge.move(session, session.start());
+            judge.move(session, at[session.index]);
         }
         judge.settle();
         judge.keep();
+    }
+
+    private void putBack(Session session) {
+        long before = judge.total().must;
+        judge.move(session, session.start());
+        if (judge.settle().must > before) {
+            judge.revert();
+        } else {
+            judge.keep();
+        }
+    }
+
+    private void placeMissing() {
         List<Session> missing = problem.sessions.stream()
-                .filter(session -> session.start() == null && wanted(session))
+                .filter(session -> judge.at(session) == null && wanted(session))
                 .sorted(Comparator.comparing(Construction::rank).thenComparingInt(s -> s.coarse.length))
                 .toList();
         for (Session session : missing) {
@@ -59,7 +95,6 @@ final class Construction {
             }
             place(session);
         }
-        return judge.placements();
     }
 
     static int rank(Session session) {

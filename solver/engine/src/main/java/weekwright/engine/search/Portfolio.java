@@ -76,10 +76,12 @@ public final class Portfolio {
     }
 
     private @Nullable Stimulus[] start(Clocked watch) {
-        Construction construction = new Construction(problem, watch);
         @Nullable
-        Stimulus[] start =
-                best(List.of(construction.build(), Construction.standing(problem), Construction.held(problem)));
+        Stimulus[] start = best(List.of(
+                new Construction(problem, watch).build(),
+                Construction.standing(problem),
+                Construction.held(problem),
+                new Construction(problem, watch).repaired()));
         Incumbent first = new Incumbent(Judge.of(problem, start), scale);
         watch.better(first);
         return start;

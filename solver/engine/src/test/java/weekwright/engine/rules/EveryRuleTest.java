@@ -69,10 +69,10 @@ class EveryRuleTest {
         Verdict on = example(rule).judged();
         Verdict off = example(rule).level(rule, RuleLevel.OFF).judged();
         assertThat(on.of(rule)).isNotEmpty().noneMatch(finding -> finding.level() == RuleLevel.TOLD);
-        assertThat(others(off, "softened"))
-                .isEqualTo(others(on, rule).stream()
+        assertThat(alone(others(off, "softened")))
+                .isEqualTo(alone(others(on, rule).stream()
                         .filter(finding -> !finding.rule().equals("softened"))
-                        .toList())
+                        .toList()))
                 .isNotEmpty();
         assertThat(off.totals()).isEqualTo(sum(others(on, rule)));
         assertThat(off.judged().kept()).doesNotContain(rule);
@@ -132,7 +132,7 @@ class EveryRuleTest {
                 .level(rule, RuleLevel.OFF)
                 .everyGroupRule(rule, new RuleSetting(RuleLevel.WANT, 2.0, Map.of()))
                 .judged();
-        assertThat(byGroups.findings()).isEqualTo(byScenario.findings());
+        assertThat(alone(byGroups.findings())).isEqualTo(alone(byScenario.findings()));
         assertThat(byGroups.of("softened"))
                 .hasSameSizeAs(example(rule).scenario().groups());
         assertThat(byGroups.judged().plan().softened()).contains(rule);
@@ -141,8 +141,8 @@ class EveryRuleTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("rules")
     void a_pin_is_no_excuse(String rule) {
-        assertThat(example(rule).allPinned().judged().findings())
-                .isEqualTo(example(rule).judged().findings());
+        assertThat(alone(example(rule).allPinned().judged().findings()))
+                .isEqualTo(alone(example(rule).judged().findings()));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -172,7 +172,7 @@ class EveryRuleTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("rules")
-    void each_finding_is_titled_measured_worded_and_without_a_remedy(String rule) {
+    void each_finding_is_titled_measured_worded_and_has_a_remedy_or_says_why_not(String rule) {
         for (Finding finding : example(rule).judged().findings()) {
             Rule its = Rulebook.builtIn().rule(finding.rule());
             assertThat(finding.title()).isEqualTo(its.title());
@@ -180,8 +180,13 @@ class EveryRuleTest {
             assertThat(finding.heads()).isPositive();
             assertThat(finding.groups()).hasSize(1);
             assertThat(finding.text()).matches("[A-Z0-9].*[^ ]\\.").doesNotContain("  ", "null", "..");
-            assertThat(finding.remedy()).isNull();
-            assertThat(finding.noRemedy()).isEqualTo("No remedy was looked for.");
+            assertThat(finding.remedy() == null).isEqualTo(finding.noRemedy() != null);
+            assertThat(
+                            finding.remedy() == null
+                                    ? finding.noRemedy()
+                                    : finding.remedy().text())
+                    .matches("[A-Z0-9].*[^ ]\\.")
+                    .doesNotContain("  ", "null", "..");
         }
     }
 
@@ -199,6 +204,36 @@ class EveryRuleTest {
 
     private static byte[] bytes(String text) {
         return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** Findings without what would help with them, which is a matter of the whole plan. */
+    private static List<Finding> alone(List<Finding> findings) {
+        return findings.stream().map(EveryRuleTest::alone).toList();
+    }
+
+    private static Finding alone(Finding finding) {
+        return new Finding(
+                finding.rule(),
+                finding.title(),
+                finding.level(),
+                finding.cost(),
+                finding.heads(),
+                finding.groups(),
+                finding.athletes(),
+                finding.placements(),
+                finding.fixtures(),
+                finding.commitments(),
+                finding.history(),
+                finding.facility(),
+                finding.staff(),
+                finding.week(),
+                finding.day(),
+                finding.measured(),
+                finding.limit(),
+                finding.unit(),
+                finding.text(),
+                null,
+                null);
     }
 
     private static List<Finding> others(Verdict verdict, String rule) {

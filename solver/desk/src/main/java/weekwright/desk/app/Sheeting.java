@@ -1,0 +1,64 @@
+package weekwright.desk.app;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import weekwright.desk.view.DaySheets.Wish;
+import weekwright.model.Nearest;
+import weekwright.model.prescription.RepMax;
+import weekwright.model.prescription.Units;
+import weekwright.model.scenario.Athlete;
+import weekwright.model.scenario.Scenario;
+
+/** Checks what somebody wants of a day sheet. */
+public final class Sheeting {
+    private Sheeting() {}
+
+    /**
+     * What is wanted, as it was given.
+     *
+     * @param athlete id of the only athlete wanted, or null for all
+     * @throws InputFault when a day, an athlete, a unit or a formula is none
+     */
+    public static Wish wish(Scenario scenario, String day, @Nullable String athlete, String units, String formula) {
+        return new Wish(
+                day(scenario, day),
+                athlete == null ? null : athlete(scenario, athlete).id(),
+                named("--units", units, Units.values(), Units::id),
+                named("--formula", formula, RepMax.values(), RepMax::id));
+    }
+
+    private static LocalDate day(Scenario scenario, String given) {
+        LocalDate day = Sessions.date("--day", given, scenario.firstDay());
+        if (day.isBefore(scenario.firstDay()) || day.isAfter(scenario.lastDay())) {
+            throw new InputFault("--day is " + day + ", and the plan goes from " + scenario.firstDay() + " to "
+                    + scenario.lastDay() + ": give a day of it");
+        }
+        return day;
+    }
+
+    /**
+     * The athlete of an id.
+     *
+     * @throws InputFault when there is none
+     */
+    public static Athlete athlete(Scenario scenario, String id) {
+        return scenario.athletes().stream()
+                .filter(athlete -> athlete.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new InputFault("--athlete is \"" + id + "\", and nobody has that id: "
+                        + Nearest.hint(
+                                id,
+                                scenario.athletes().stream().map(Athlete::id).toList())));
+    }
+
+    private static <T> T named(String option, String given, T[] values, Function<T, String> id) {
+        List<String> known = Stream.of(values).map(id).toList();
+        return Stream.of(values)
+                .filter(value -> id.apply(value).equals(given))
+                .findFirst()
+                .orElseThrow(() -> new InputFault(option + " is \"" + given + "\": " + Nearest.hint(given, known)));
+    }
+}

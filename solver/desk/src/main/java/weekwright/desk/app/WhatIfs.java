@@ -1,0 +1,129 @@
+package weekwright.desk.app;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.Proposal;
+import weekwright.engine.explain.Comparisons;
+import weekwright.engine.explain.Judged;
+import weekwright.model.Nearest;
+import weekwright.model.answer.Comparison;
+import weekwright.model.change.AthleteLost;
+import weekwright.model.change.DayLost;
+import weekwright.model.change.Event;
+import weekwright.model.change.FacilityClosed;
+import weekwright.model.change.FixtureMoved;
+import weekwright.model.document.DocumentException;
+import weekwright.model.document.Documents;
+import weekwright.model.plan.Plan;
+import weekwright.model.scenario.Athlete;
+import weekwright.model.scenario.Facility;
+import weekwright.model.scenario.Fixture;
+import weekwright.model.scenario.Group;
+import weekwright.model.scenario.Moment;
+import weekwright.model.scenario.Scenario;
+
+/** Says what would come of a change of the scenario: what it breaks by itself, and the plan that is found after it. */
+public final class WhatIfs {
+    private final Planner planner;
+
+    public WhatIfs(Planner planner) {
+        this.planner = planner;
+    }
+
+    /**
+     * What comes of a change.
+     *
+     * @param scenario the scenario after it
+     * @param judged the plan that was found after it
+     * @param comparison the plan before beside the one found
+     */
+    public record Answer(Scenario scenario, Judged judged, Comparison comparison) {}
+
+    /** Nobody is asked for what does not exist: {@code what} is named as in an option. */
+    private static String known(String what, String id, List<String> ids) {
+        if (!ids.contains(id)) {
+            throw new InputFault("no " + what + " is called \"" + id + "\": "
+                    + (ids.isEmpty() ? "there is none" : Nearest.hint(id, ids)));
+        }
+        return id;
+    }
+
+    /** A fixture that is played at another time. */
+    public static Event moved(Scenario scenario, String fixture, Moment to) {
+        return new FixtureMoved(
+                known(
+                        "fixture",
+                        fixture,
+                        scenario.fixtures().stream().map(Fixture::id).toList()),
+                to);
+    }
+
+    /** A place that is shut on a day. */
+    public static Event closed(Scenario scenario, String facility, LocalDate day) {
+        List<String> ids = scenario.facilities().stream().map(Facility::id).toList();
+        return new FacilityClosed(known("facility", facility, ids), within(scenario, day));
+    }
+
+    /** A day on which a group, or where none is named nobody, can train. */
+    public static Event lost(Scenario scenario, LocalDate day, @Nullable String group) {
+        List<String> ids = scenario.groups().stream().map(Group::id).toList();
+        return new DayLost(within(scenario, day), group == null ? null : known("group", group, ids));
+    }
+
+    /** An athlete who is not with the squad. */
+    public static Event without(Scenario scenario, String athlete) {
+        List<String> ids = scenario.athletes().stream().map(Athlete::id).toList();
+        return new AthleteLost(known("athlete", athlete, ids));
+    }
+
+    private static LocalDate within(Scenario scenario, LocalDate day) {
+        if (day.isBefore(scenario.firstDay()) || day.isAfter(scenario.lastDay())) {
+            throw new InputFault(day + " is no day of this plan: give one from " + scenario.firstDay() + " to "
+                    + scenario.lastDay());
+        }
+        return day;
+    }
+
+    /**
+     * The scenario after some events, checked like any other.
+     *
+     * @throws InputFault when it could not be written down so
+     */
+    public static Scenario after(Scenario scenario, List<Event> events) {
+        try {
+            Scenario changed = scenario;
+            for (Event event : events) {
+                changed = event.after(changed);
+            }
+            byte[] written = Documents.write(changed).getBytes(StandardCharsets.UTF_8);
+            return Documents.readScenario("the changed scenario", written);
+        } catch (DocumentException e) {
+            throw InputFault.of(e);
+        } catch (IllegalArgumentException e) {
+            throw new InputFault(String.valueOf(e.getMessage()));
+        }
+    }
+
+    /**
+     * What comes of some events.
+     *
+     * @param asked the scenario as it is, its plan and how to search
+     * @param plan the plan that it has
+     * @param search searches for a plan; it starts from the plan that there is, holds its pins and stays close to it
+     * @throws InputFault when the changed scenario is none, or the plan cannot belong to it
+     */
+    public Answer of(Proposal asked, Plan plan, List<Event> events, Function<Proposal, Judged> search) {
+        Scenario scenario = after(asked.scenario(), events);
+        Plan before = planner.judge(asked.scenario(), plan).plan();
+        Plan standing =
+                planner.judge(scenario, Comparing.moved(before, scenario)).plan();
+        // It is the old plan that is searched from: that it was made for another scenario is what has to be seen.
+        Plan from = Comparing.moved(before, scenario);
+        Judged found =
+                search.apply(new Proposal(scenario, from, asked.budget(), asked.seed(), asked.threads(), asked.now()));
+        return new Answer(scenario, found, Comparisons.underChange(scenario, before, standing, found.plan()));
+    }
+}

@@ -1,0 +1,132 @@
+package weekwright.desk.intake;
+
+import java.util.List;
+import java.util.function.BiFunction;
+import weekwright.desk.app.InputFault;
+import weekwright.model.scenario.Athlete;
+import weekwright.model.scenario.Away;
+import weekwright.model.scenario.Facility;
+import weekwright.model.scenario.Group;
+import weekwright.model.scenario.Scenario;
+import weekwright.model.scenario.Window;
+
+/**
+ * Whose hours and spans of time are taken in.
+ *
+ * @param name who or what it is, for sentences
+ * @param windows hours it has now
+ * @param spans spans in which it is away or closed now
+ * @param isPerson whether it is an athlete, whose reasons are nobody else's concern
+ * @param withWindows the scenario with other hours of it
+ * @param withSpans the scenario with other spans of it
+ */
+record SpanOwner(
+        String name,
+        List<Window> windows,
+        List<Away> spans,
+        boolean isPerson,
+        BiFunction<Scenario, List<Window>, Scenario> withWindows,
+        BiFunction<Scenario, List<Away>, Scenario> withSpans) {
+    /** Who is meant: a facility, an athlete or a group; throws {@link InputFault} where that is not clear. */
+    static SpanOwner of(Scenario scenario, Wanted wanted) {
+        boolean closures = wanted.what() == What.CLOSURES;
+        String facility = wanted.facility();
+        String athlete = wanted.athlete();
+        if (closures && facility == null) {
+            throw new InputFault("say which facility is closed with --facility, one of "
+                    + String.join(
+                            ", ",
+                            scenario.facilities().stream().map(Facility::id).toList()));
+        }
+        if (wanted.what() == What.AWAY && facility != null) {
+            throw new InputFault("a facility is not away: give --as closures");
+        }
+        if (facility != null) {
+            return of(wanted.facility(scenario, facility));
+        }
+        return athlete == null ? of(wanted.group(scenario)) : of(wanted.athlete(scenario, athlete));
+    }
+
+    private static SpanOwner of(Facility facility) {
+        return new SpanOwner(
+                facility.label(),
+                facility.open(),
+                facility.closed(),
+                false,
+                (scenario, open) -> change(scenario, facility.id(), old -> copy(old, open, old.closed())),
+                (scenario, closed) -> change(scenario, facility.id(), old -> copy(old, old.open(), closed)));
+    }
+
+    private static Scenario change(Scenario scenario, String id, java.util.function.UnaryOperator<Facility> change) {
+        return Revised.facilities(scenario, Revised.changed(scenario.facilities(), Facility::id, id, change));
+    }
+
+    private static Facility copy(Facility old, List<Window> open, List<Away> closed) {
+        return new Facility(old.id(), old.label(), old.offers(), old.straightMetres(), old.room(), open, closed);
+    }
+
+    private static SpanOwner of(Athlete athlete) {
+        return new SpanOwner(
+                athlete.name(),
+                athlete.windows(),
+                athlete.away(),
+                true,
+                (scenario, windows) -> Revised.athletes(
+                        scenario,
+                        Revised.changed(
+                                scenario.athletes(), Athlete::id, athlete.id(), old -> copy(old, windows, old.away()))),
+                (scenario, away) -> Revised.athletes(
+                        scenario,
+                        Revised.changed(
+                                scenario.athletes(),
+                                Athlete::id,
+                                athlete.id(),
+                                old -> copy(old, old.windows(), away))));
+    }
+
+    private static Athlete copy(Athlete old, List<Window> windows, List<Away> away) {
+        return new Athlete(
+                old.id(),
+                old.name(),
+                old.groups(),
+                old.level(),
+                old.born(),
+                old.marks(),
+                windows,
+                away,
+                old.restrictions());
+    }
+
+    private static SpanOwner of(Group group) {
+        return new SpanOwner(
+                group.label(),
+                group.windows(),
+                group.away(),
+                false,
+                (scenario, windows) -> Revised.groups(
+                        scenario,
+                        Revised.changed(
+                                scenario.groups(), Group::id, group.id(), old -> copy(old, windows, old.away()))),
+                (scenario, away) -> Revised.groups(
+                        scenario,
+                        Revised.changed(
+                                scenario.groups(), Group::id, group.id(), old -> copy(old, old.windows(), away))));
+    }
+
+    private static Group copy(Group old, List<Window> windows, List<Away> away) {
+        return new Group(
+                old.id(),
+                old.label(),
+                old.kind(),
+                old.phase(),
+                old.level(),
+                old.headcount(),
+                old.quorum(),
+                windows,
+                away,
+                old.highDays(),
+                old.aims(),
+                old.rules(),
+                old.packs());
+    }
+}

@@ -1,0 +1,217 @@
+package weekwright.engine.explain;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.AimInfo;
+import weekwright.engine.problem.Cost;
+import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.ProblemBuilder;
+import weekwright.engine.problem.ProblemBuilder.PlanUse;
+import weekwright.engine.problem.Session;
+import weekwright.engine.problem.Stimulus;
+import weekwright.engine.rules.Judge;
+import weekwright.model.catalogue.Variant;
+import weekwright.model.plan.LeftOut;
+import weekwright.model.plan.Placement;
+import weekwright.model.plan.Plan;
+import weekwright.model.rulebook.RuleLevel;
+import weekwright.model.scenario.Facility;
+import weekwright.model.scenario.Group;
+import weekwright.model.scenario.Scenario;
+import weekwright.model.scenario.StaffMember;
+import weekwright.model.scenario.Window;
+
+/** Carries a way out on the documents themselves, and judges what comes of it from nothing. */
+final class Rewriting {
+    private final Problem problem;
+    private final Plan plan;
+    private final Cost before;
+    private final Set<Subject> brokenBefore;
+    private final Map<Way, Outcome> known = new HashMap<>();
+
+    /** The documents after a way was gone. */
+    record Rewritten(Scenario scenario, Plan plan) {}
+
+    /**
+     * How it stands then.
+     *
+     * @param change change of the totals
+     * @param broken what counts as broken
+     */
+    record Outcome(Cost change, Set<Subject> broken) {}
+
+    /** Ways of a plan whose leads and lifts are written, as the problem was built from it. */
+    Rewriting(Problem problem, Plan plan, Cost before, List<Fact> facts) {
+        this.problem = problem;
+        this.plan = plan;
+        this.before = before;
+        brokenBefore = broken(problem, facts);
+    }
+
+    private static Set<Subject> broken(Problem problem, List<Fact> facts) {
+        return facts.stream()
+                .filter(fact -> fact.level() != RuleLevel.TOLD)
+                .map(fact -> Subject.of(problem, fact))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    int judged() {
+        return known.size();
+    }
+
+    /** What comes of a way; null where the documents cannot say it. */
+    @Nullable
+    Outcome outcome(Way way) {
+        Outcome outcome = known.get(way);
+        if (outcome == null) {
+            Rewritten rewritten = rewritten(way);
+            if (rewritten == null) {
+                return null;
+            }
+            outcome = judged(rewritten);
+            known.put(way, outcome);
+        }
+        return outcome;
+    }
+
+    /** Ids of the rules newly broken. */
+    List<String> adds(Outcome outcome) {
+        TreeSet<String> adds = new TreeSet<>();
+        outcome.broken().stream()
+                .filter(subject -> !brokenBefore.contains(subject))
+                .forEach(subject -> adds.add(subject.rule()));
+        return List.copyOf(adds);
+    }
+
+    /** Whether a finding is not there any more, nor its like elsewhere. */
+    boolean clears(Fact fact, Outcome outcome) {
+        return !outcome.broken().contains(Subject.of(problem, fact))
+                && !adds(outcome).contains(fact.rule().id());
+    }
+
+    private Outcome judged(Rewritten rewritten) {
+        Problem then = ProblemBuilder.of(rewritten.scenario(), rewritten.plan(), PlanUse.CHECK);
+        Judge judge = Judge.of(then, Explanation.standing(then));
+        Cost change = judge.total().copy();
+        change.subtract(before);
+        return new Outcome(change, broken(then, FactSink.all(then, judge)));
+    }
+
+    /** The documents after a way; null where they cannot say it. */
+    @Nullable
+    Rewritten rewritten(Way way) {
+        AimInfo dropped = way.dropped();
+        Scenario scenario = dropped != null ? without(dropped) : longer(way.longer());
+        return scenario == null
+                ? null
+                : new Rewritten(scenario, dropped != null ? withoutSessions(dropped) : moved(way));
+    }
+
+    private @Nullable Scenario longer(@Nullable Longer longer) {
+        Scenario scenario = problem.scenario;
+        if (longer == null) {
+            return scenario;
+        }
+        return switch (longer.whose()) {
+            case GROUP -> {
+                Group group = problem.groups.get(longer.index()).group;
+                List<Window> windows = longer.added(group.windows(), problem);
+                yield windows == null ? null : Amended.with(scenario, Amended.with(group, windows, group.aims()));
+            }
+            case FACILITY -> {
+                Facility facility = problem.facilities.get(longer.index()).facility;
+                List<Window> open = longer.added(facility.open(), problem);
+                yield open == null ? null : Amended.with(scenario, Amended.with(facility, open));
+            }
+            case STAFF -> {
+                StaffMember member = problem.staff.get(longer.index()).member;
+                List<Window> windows = longer.added(member.windows(), problem);
+                yield windows == null ? null : Amended.with(scenario, Amended.with(member, windows));
+            }
+        };
+    }
+
+    private Scenario without(AimInfo aim) {
+        Group group = aim.group.group;
+        return Amended.with(
+                problem.scenario,
+                Amended.with(
+                        group,
+                        group.windows(),
+                        group.aims().stream()
+                                .filter(other -> !other.key().equals(aim.aim.key()))
+                                .toList()));
+    }
+
+    private Plan withoutSessions(AimInfo aim) {
+        Set<String> gone = problem.sessions.stream()
+                .filter(session -> session.aim == aim)
+                .map(session -> session.id)
+                .collect(Collectors.toSet());
+        return with(
+                plan.placements().stream()
+                        .filter(placement -> !gone.contains(Objects.requireNonNull(placement.id())))
+                        .toList(),
+                plan.leftOut().stream()
+                        .filter(left -> !gone.contains(left.id()))
+                        .toList());
+    }
+
+    private Plan moved(Way way) {
+        Session session = Objects.requireNonNull(way.session());
+        List<Placement> placements = new ArrayList<>(plan.placements());
+        Placement was = placements.stream()
+                .filter(placement -> session.id.equals(placement.id()))
+                .findFirst()
+                .orElse(null);
+        placements.remove(was);
+        Stimulus to = way.to();
+        if (to != null) {
+            placements.add(placed(session, to, was));
+        }
+        return with(
+                placements,
+                plan.leftOut().stream()
+                        .filter(left -> !left.id().equals(session.id))
+                        .toList());
+    }
+
+    private Placement placed(Session session, Stimulus at, @Nullable Placement was) {
+        List<Variant> variants = session.family.family.variants();
+        return new Placement(
+                session.id,
+                session.group.group.id(),
+                session.family.family.id(),
+                problem.calendar.moment(at.start),
+                session.aim == null ? at.minutes() : null,
+                at.facility < 0
+                        ? null
+                        : problem.facilities.get(at.facility).facility.id(),
+                at.lead >= 0 ? problem.staff.get(at.lead).member.id() : was == null ? null : was.lead(),
+                at.dose,
+                at.variant >= 0 ? variants.get(at.variant).id() : was == null ? null : was.variant(),
+                null);
+    }
+
+    private Plan with(List<Placement> placements, List<LeftOut> leftOut) {
+        return new Plan(
+                plan.weekwright(),
+                plan.scenario(),
+                null,
+                plan.published(),
+                null,
+                placements,
+                leftOut,
+                List.of(),
+                null,
+                List.of());
+    }
+}
