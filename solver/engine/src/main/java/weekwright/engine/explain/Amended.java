@@ -1,9 +1,14 @@
 package weekwright.engine.explain;
 
 import java.util.List;
+import java.util.Map;
+import weekwright.model.catalogue.FamilyPatch;
 import weekwright.model.scenario.Aim;
+import weekwright.model.scenario.Away;
+import weekwright.model.scenario.Commitment;
 import weekwright.model.scenario.Facility;
 import weekwright.model.scenario.Group;
+import weekwright.model.scenario.RuleSetting;
 import weekwright.model.scenario.Scenario;
 import weekwright.model.scenario.StaffMember;
 import weekwright.model.scenario.Window;
@@ -13,36 +18,44 @@ final class Amended {
     private Amended() {}
 
     static Scenario with(Scenario of, Group group) {
-        return with(
-                of,
-                of.groups().stream()
-                        .map(one -> one.id().equals(group.id()) ? group : one)
-                        .toList(),
-                of.facilities(),
-                of.staff());
+        List<Group> groups = of.groups().stream()
+                .map(one -> one.id().equals(group.id()) ? group : one)
+                .toList();
+        return with(of, groups, of.commitments(), of.facilities(), of.staff(), of.catalogue());
     }
 
     static Scenario with(Scenario of, Facility facility) {
-        return with(
-                of,
-                of.groups(),
-                of.facilities().stream()
-                        .map(one -> one.id().equals(facility.id()) ? facility : one)
-                        .toList(),
-                of.staff());
+        List<Facility> facilities = of.facilities().stream()
+                .map(one -> one.id().equals(facility.id()) ? facility : one)
+                .toList();
+        return with(of, of.groups(), of.commitments(), facilities, of.staff(), of.catalogue());
     }
 
     static Scenario with(Scenario of, StaffMember member) {
-        return with(
-                of,
-                of.groups(),
-                of.facilities(),
-                of.staff().stream()
-                        .map(one -> one.id().equals(member.id()) ? member : one)
-                        .toList());
+        List<StaffMember> staff = of.staff().stream()
+                .map(one -> one.id().equals(member.id()) ? member : one)
+                .toList();
+        return with(of, of.groups(), of.commitments(), of.facilities(), staff, of.catalogue());
     }
 
-    private static Scenario with(Scenario of, List<Group> groups, List<Facility> facilities, List<StaffMember> staff) {
+    static Scenario without(Scenario of, Commitment commitment) {
+        List<Commitment> others = of.commitments().stream()
+                .filter(one -> !one.id().equals(commitment.id()))
+                .toList();
+        return with(of, of.groups(), others, of.facilities(), of.staff(), of.catalogue());
+    }
+
+    static Scenario withCatalogue(Scenario of, List<FamilyPatch> catalogue) {
+        return with(of, of.groups(), of.commitments(), of.facilities(), of.staff(), catalogue);
+    }
+
+    private static Scenario with(
+            Scenario of,
+            List<Group> groups,
+            List<Commitment> commitments,
+            List<Facility> facilities,
+            List<StaffMember> staff,
+            List<FamilyPatch> catalogue) {
         return new Scenario(
                 of.weekwright(),
                 of.id(),
@@ -54,17 +67,34 @@ final class Amended {
                 groups,
                 of.athletes(),
                 of.fixtures(),
-                of.commitments(),
+                commitments,
                 facilities,
                 of.transfers(),
                 staff,
                 of.history(),
-                of.catalogue(),
+                catalogue,
                 of.rules(),
                 of.packs());
     }
 
-    static Group with(Group of, List<Window> windows, List<Aim> aims) {
+    static Group withWindows(Group of, List<Window> windows) {
+        return group(of, windows, of.away(), of.aims(), of.rules());
+    }
+
+    static Group withAway(Group of, List<Away> away) {
+        return group(of, of.windows(), away, of.aims(), of.rules());
+    }
+
+    static Group withAims(Group of, List<Aim> aims) {
+        return group(of, of.windows(), of.away(), aims, of.rules());
+    }
+
+    static Group withRules(Group of, Map<String, RuleSetting> rules) {
+        return group(of, of.windows(), of.away(), of.aims(), rules);
+    }
+
+    private static Group group(
+            Group of, List<Window> windows, List<Away> away, List<Aim> aims, Map<String, RuleSetting> rules) {
         return new Group(
                 of.id(),
                 of.label(),
@@ -74,15 +104,15 @@ final class Amended {
                 of.headcount(),
                 of.quorum(),
                 windows,
-                of.away(),
+                away,
                 of.highDays(),
                 aims,
-                of.rules(),
+                rules,
                 of.packs());
     }
 
-    static Facility with(Facility of, List<Window> open) {
-        return new Facility(of.id(), of.label(), of.offers(), of.straightMetres(), of.room(), open, of.closed());
+    static Facility with(Facility of, List<Window> open, List<Away> closed) {
+        return new Facility(of.id(), of.label(), of.offers(), of.straightMetres(), of.room(), open, closed);
     }
 
     static StaffMember with(StaffMember of, List<Window> windows) {

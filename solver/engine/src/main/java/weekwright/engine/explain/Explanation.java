@@ -18,6 +18,7 @@ import weekwright.engine.rules.Leads;
 import weekwright.engine.rules.Lifts;
 import weekwright.model.document.Documents;
 import weekwright.model.plan.Finding;
+import weekwright.model.plan.LeftOut;
 import weekwright.model.plan.Pin;
 import weekwright.model.plan.Placement;
 import weekwright.model.plan.Plan;
@@ -68,21 +69,27 @@ public final class Explanation {
                 List.of());
         List<Fact> facts = FactSink.all(problem, judge);
         List<Finding> findings = new Findings(problem, Remedies.of(problem.scenario, bare, facts)).of(facts);
-        return new Judged(with(bare, findings), kept(findings), days());
+        return new Judged(Plans.with(bare, findings), kept(findings), days());
     }
 
-    private static Plan with(Plan plan, List<Finding> findings) {
+    /** The plan with all that the coach holds, and nothing said of it. */
+    Plan written() {
+        List<LeftOut> held = problem.sessions.stream()
+                .filter(session -> judge.at(session) == null && !session.pin.isNone())
+                .map(session ->
+                        new LeftOut(session.id, "target", RuleLevel.WANT, 0, session.pin, 0, List.of(), null, ""))
+                .toList();
         return new Plan(
-                plan.weekwright(),
-                plan.scenario(),
-                plan.scenarioDigest(),
-                plan.published(),
-                plan.solver(),
-                plan.placements(),
-                plan.leftOut(),
-                plan.softened(),
-                plan.totals(),
-                findings);
+                Scenario.VERSION,
+                problem.scenario.id(),
+                Documents.digest(problem.scenario),
+                null,
+                null,
+                placements(),
+                held,
+                softened(),
+                judge.total().totals(),
+                List.of());
     }
 
     /** The same options in a problem that was built from the same documents. */

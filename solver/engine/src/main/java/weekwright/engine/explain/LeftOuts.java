@@ -155,8 +155,7 @@ final class LeftOuts {
         }
         String options = Names.count(survey.options, "option");
         if (survey.free == 0) {
-            return what + ": " + (survey.options == 1 ? "its only option" : "each of " + options)
-                    + " breaks something that must hold. What stands in the way: " + blockers(survey) + ".";
+            return what + ": " + held(survey) + ".";
         }
         boolean worthIt = survey.change != null && survey.change.compareLevels(new Cost()) < 0;
         return what + ": " + survey.free + " of " + options + (survey.free == 1 ? " breaks" : " break")
@@ -164,6 +163,21 @@ final class LeftOuts {
                 + (worthIt
                         ? "the best, " + best(survey) + ", would make the plan better."
                         : "but even the best, " + best(survey) + ", brings no more than it costs.");
+    }
+
+    /** Why no option of a session will do, the rest of the plan staying; null where one would. */
+    @Nullable
+    String inTheWay(Session session) {
+        Survey survey = survey(session);
+        if (survey.options == 0) {
+            return session.group.group.label() + " has no free time that is long enough for it";
+        }
+        return survey.free > 0 ? null : held(survey);
+    }
+
+    private static String held(Survey survey) {
+        return (survey.options == 1 ? "its only option" : "each of " + Names.count(survey.options, "option"))
+                + " breaks something that must hold. What stands in the way: " + blockers(survey);
     }
 
     private static String best(Survey survey) {
