@@ -1,24 +1,13 @@
 package weekwright.benchmarks;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import weekwright.benchmarks.rivals.CpSearch;
 import weekwright.benchmarks.rivals.StreamSearch;
-import weekwright.engine.Engine;
-import weekwright.engine.Proposal;
 import weekwright.engine.problem.Problem;
-import weekwright.engine.problem.ProblemBuilder;
-import weekwright.engine.problem.Session;
-import weekwright.engine.problem.Stimulus;
-import weekwright.engine.rules.Judge;
 import weekwright.engine.search.Budget;
 import weekwright.engine.search.Progress;
-import weekwright.model.plan.Placement;
-import weekwright.model.plan.Plan;
 import weekwright.model.plan.Totals;
-import weekwright.model.scenario.Scenario;
 
 /** Somebody who looks for a plan within a time. */
 interface Rival {
@@ -31,14 +20,14 @@ interface Rival {
     /**
      * What was found.
      *
-     * @param plan null where no plan was found in the time
+     * @param run null where no plan was found in the time
      * @param bound wants that any plan as good above them costs at least; 0 where nothing is known
      */
-    record Found(@Nullable Plan plan, double bound) {
+    record Found(@Nullable Run run, double bound) {
         /** Totals of the plan, or null. */
         @Nullable
         Totals totals() {
-            return plan == null ? null : plan.totals();
+            return run == null ? null : run.totals();
         }
     }
 
@@ -48,8 +37,8 @@ interface Rival {
     /** Whether it can take up a problem. */
     boolean fits(Problem problem);
 
-    /** Its best plan after so many seconds, the preparation included. */
-    Found best(Scenario scenario, double seconds, long seed);
+    /** Its best plan after so many seconds; all are given the problem, and prepare the rest within the time. */
+    Found best(Problem problem, double seconds, long seed);
 
     /** The engine as a coach has it. */
     record Ours(int threads) implements Rival {
@@ -64,9 +53,8 @@ interface Rival {
         }
 
         @Override
-        public Found best(Scenario scenario, double seconds, long seed) {
-            Proposal proposal = new Proposal(scenario, null, Budget.seconds(seconds), seed, threads, null);
-            return new Found(Engine.propose(proposal, Progress.SILENT).plan(), 0);
+        public Found best(Problem problem, double seconds, long seed) {
+            return new Found(Run.of(problem, Budget.seconds(seconds), seed, threads, Progress.SILENT), 0);
         }
     }
 
@@ -83,9 +71,8 @@ interface Rival {
         }
 
         @Override
-        public Found best(Scenario scenario, double seconds, long seed) {
-            Problem problem = ProblemBuilder.of(scenario);
-            return new Found(plan(problem, new StreamSearch(problem).best(seconds, seed)), 0);
+        public Found best(Problem problem, double seconds, long seed) {
+            return new Found(new Run(problem, new StreamSearch(problem).best(seconds, seed), 0, seconds), 0);
         }
     }
 
@@ -105,52 +92,11 @@ interface Rival {
         }
 
         @Override
-        public Found best(Scenario scenario, double seconds, long seed) {
-            Problem problem = ProblemBuilder.of(scenario);
+        public Found best(Problem problem, double seconds, long seed) {
             CpSearch.Found found = new CpSearch(problem).best(seconds, seed, THREADS);
             return found.claimed() == null
                     ? new Found(null, found.bound())
-                    : new Found(plan(problem, found.at()), found.bound());
+                    : new Found(new Run(problem, found.at(), 0, seconds), found.bound());
         }
-    }
-
-    /** A plan document of where sessions lie, with what the engine's judge says of it. */
-    private static Plan plan(Problem problem, @Nullable Stimulus[] at) {
-        List<Placement> placements = new ArrayList<>();
-        for (Session session : problem.sessions) {
-            Stimulus there = at[session.index];
-            if (there != null) {
-                placements.add(placement(problem, session, there));
-            }
-        }
-        Totals totals = Judge.of(problem, at).total().totals();
-        return new Plan(
-                Scenario.VERSION,
-                problem.scenario.id(),
-                null,
-                null,
-                null,
-                placements,
-                List.of(),
-                List.of(),
-                totals,
-                List.of());
-    }
-
-    private static Placement placement(Problem problem, Session session, Stimulus at) {
-        String facility = at.facility < 0
-                ? null
-                : problem.facilities.get(at.facility).facility.id();
-        return new Placement(
-                session.id,
-                session.group.group.id(),
-                Objects.requireNonNull(at.family).family.id(),
-                problem.calendar.moment(at.start),
-                null,
-                facility,
-                null,
-                at.dose,
-                null,
-                null);
     }
 }

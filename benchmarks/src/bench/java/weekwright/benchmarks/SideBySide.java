@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.ProblemBuilder;
 import weekwright.model.document.DocumentException;
-import weekwright.model.plan.Plan;
 import weekwright.model.plan.Totals;
 import weekwright.model.scenario.Scenario;
 
@@ -70,7 +69,7 @@ public final class SideBySide {
         out.println("| --- | ---: | --- | ---: | ---: | ---: | ---: | ---: |");
         Instance week = Instance.of("week");
         for (Rival rival : Rival.ALL) {
-            rival.best(week.scenario(true), WARM_UP_SECONDS, 1);
+            rival.best(ProblemBuilder.of(week.scenario(true)), WARM_UP_SECONDS, 1);
         }
     }
 
@@ -85,11 +84,11 @@ public final class SideBySide {
             rivals.forEach(rival -> found.add(new ArrayList<>()));
             for (long seed = 1; seed <= seeds; seed++) {
                 for (int rival = 0; rival < rivals.size(); rival++) {
-                    Rival.Found its = rivals.get(rival).best(scenario, budget, seed);
+                    Rival.Found its = rivals.get(rival).best(problem, budget, seed);
                     found.get(rival).add(its);
-                    Plan plan = its.plan();
-                    if (plan != null) {
-                        best.offer(row.key(true), scenario, plan);
+                    Run run = its.run();
+                    if (run != null) {
+                        best.offer(row.key(true), scenario, run.plan());
                     }
                 }
             }

@@ -7,15 +7,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import weekwright.engine.Engine;
-import weekwright.engine.Proposal;
+import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.ProblemBuilder;
 import weekwright.engine.search.Budget;
 import weekwright.engine.search.Progress;
 import weekwright.model.document.DocumentException;
-import weekwright.model.plan.Plan;
 import weekwright.model.plan.Totals;
 import weekwright.model.scenario.Scenario;
 import weekwright.scenarios.Scenarios;
@@ -25,6 +23,7 @@ import weekwright.scenarios.Scenarios;
  * of some seeds; nothing is the best of several.
  */
 public final class Targets {
+    private static final int THREADS = 2;
     /** Held, so that it stays as it is set. */
     private static final Logger TIMEFOLD = Logger.getLogger("ai.timefold.solver");
 
@@ -68,7 +67,8 @@ public final class Targets {
         out.println("| problem | rules | budget | as good above the wishes | must, key, main: worst "
                 + "| gap: median (worst) | moves a second |");
         out.println("| --- | --- | ---: | ---: | ---: | ---: | ---: |");
-        Engine.propose(new Proposal(Scenarios.read("one-match"), null, Budget.seconds(2), 1, 2, null), Progress.SILENT);
+        Problem warmUp = ProblemBuilder.of(Scenarios.read("one-match"));
+        Run.of(warmUp, Budget.seconds(2), 1, THREADS, Progress.SILENT);
         for (Instance row : rows) {
             for (boolean yardstick : List.of(true, false)) {
                 Scenario scenario = row.scenario(yardstick);
@@ -88,17 +88,14 @@ public final class Targets {
     private void run(Instance row, boolean yardstick, Scenario scenario, Budget budget, String label)
             throws IOException, DocumentException {
         String key = row.key(yardstick);
+        Problem problem = ProblemBuilder.of(scenario);
         List<Totals> found = new ArrayList<>();
         List<Double> speeds = new ArrayList<>();
         for (long seed = 1; seed <= seeds; seed++) {
-            long start = System.nanoTime();
-            Plan plan = Engine.propose(new Proposal(scenario, null, budget, seed, 2, null), Progress.SILENT)
-                    .plan();
-            double seconds = (System.nanoTime() - start) / 1e9;
-            Totals totals = Objects.requireNonNull(plan.totals());
-            best.offer(key, scenario, plan);
-            found.add(totals);
-            speeds.add(Objects.requireNonNull(plan.solver()).moves() / seconds);
+            Run run = Run.of(problem, budget, seed, THREADS, Progress.SILENT);
+            best.offer(key, scenario, run.plan());
+            found.add(run.totals());
+            speeds.add(run.moves() / run.seconds());
         }
         lines.add(() -> line(row, yardstick, label, found, speeds));
     }

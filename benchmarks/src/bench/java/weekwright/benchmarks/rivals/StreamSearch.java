@@ -24,12 +24,12 @@ public final class StreamSearch {
 
     /** The best plan found within so many seconds: where each session lies. */
     public @Nullable Stimulus[] best(double seconds, long seed) {
+        long start = System.nanoTime();
+        StreamPlan plan = new StreamPlan(problem);
+        long left = Math.max(10, Math.round(seconds * 1000) - (System.nanoTime() - start) / 1_000_000);
         SolverConfig config = config().withRandomSeed(seed)
-                .withTerminationConfig(new TerminationConfig().withMillisecondsSpentLimit(Math.round(seconds * 1000)));
-        return SolverFactory.<StreamPlan>create(config)
-                .buildSolver()
-                .solve(new StreamPlan(problem))
-                .at();
+                .withTerminationConfig(new TerminationConfig().withMillisecondsSpentLimit(left));
+        return SolverFactory.<StreamPlan>create(config).buildSolver().solve(plan).at();
     }
 
     /** Takes up plans to be judged by the streams one after the other. */
