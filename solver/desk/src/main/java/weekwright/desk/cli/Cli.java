@@ -30,6 +30,8 @@ final class Cli {
             "fixtures",
             "sheet",
             "calendar",
+            "table",
+            "wall",
             "history",
             "undo",
             "redo",
@@ -37,6 +39,7 @@ final class Cli {
             "rules",
             "catalogue",
             "schema",
+            "new",
             "demo",
             "desk");
 
@@ -80,6 +83,9 @@ final class Cli {
             case "pin" -> List.of(new PinCommand(around));
             case "fixtures" -> List.of(new FixturesCommand(around));
             case "sheet" -> List.of(new SheetCommand(around));
+            case "table" -> List.of(new TableCommand(around));
+            case "wall" -> List.of(new WallCommand(around));
+            case "new" -> List.of(new NewCommand(around));
             case "calendar" -> List.of(new CalendarCommand(around));
             case "rules" -> List.of(new RulesCommand(around));
             case "catalogue" -> List.of(new CatalogueCommand(around));
