@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -181,14 +182,14 @@ final class NewCommand implements Runnable {
     }
 
     /** Asks for one after the other until an empty line. */
-    private void several(List<String> into, String question, String usual, Function<String, ?> understood) {
+    private void several(List<String> into, String question, String usual, Consumer<String> understood) {
         if (!into.isEmpty()) {
             return;
         }
         around.err().println(question + " One a line, an empty line ends. [" + usual + "]");
         for (String answer = line(); !answer.isEmpty(); answer = line()) {
             try {
-                understood.apply(answer);
+                understood.accept(answer);
                 into.add(answer);
             } catch (InputFault e) {
                 around.err().println(Plain.text(String.valueOf(e.getMessage())));
