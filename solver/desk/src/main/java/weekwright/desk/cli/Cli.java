@@ -29,6 +29,8 @@ final class Cli {
             "pin",
             "fixtures",
             "sheet",
+            "load",
+            "marks",
             "calendar",
             "table",
             "wall",
@@ -86,6 +88,8 @@ final class Cli {
             case "table" -> List.of(new TableCommand(around));
             case "wall" -> List.of(new WallCommand(around));
             case "new" -> List.of(new NewCommand(around));
+            case "load" -> List.of(new LoadCommand(around));
+            case "marks" -> List.of(new MarksCommand(around));
             case "calendar" -> List.of(new CalendarCommand(around));
             case "rules" -> List.of(new RulesCommand(around));
             case "catalogue" -> List.of(new CatalogueCommand(around));

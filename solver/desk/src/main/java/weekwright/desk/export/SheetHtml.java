@@ -8,7 +8,7 @@ import weekwright.desk.view.SheetPage;
 
 /** A day sheet as one HTML file: it asks for nothing else, and a phone can show it. */
 public final class SheetHtml {
-    private static final String USUAL_SIZE = "size-10";
+    private static final String USUAL_SIZE = "size-11";
 
     private SheetHtml() {}
 
