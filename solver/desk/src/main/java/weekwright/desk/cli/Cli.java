@@ -32,6 +32,8 @@ final class Cli {
             "load",
             "marks",
             "calendar",
+            "table",
+            "wall",
             "history",
             "undo",
             "redo",
@@ -39,6 +41,7 @@ final class Cli {
             "rules",
             "catalogue",
             "schema",
+            "new",
             "demo",
             "desk");
 
@@ -82,6 +85,9 @@ final class Cli {
             case "pin" -> List.of(new PinCommand(around));
             case "fixtures" -> List.of(new FixturesCommand(around));
             case "sheet" -> List.of(new SheetCommand(around));
+            case "table" -> List.of(new TableCommand(around));
+            case "wall" -> List.of(new WallCommand(around));
+            case "new" -> List.of(new NewCommand(around));
             case "load" -> List.of(new LoadCommand(around));
             case "marks" -> List.of(new MarksCommand(around));
             case "calendar" -> List.of(new CalendarCommand(around));

@@ -44,7 +44,7 @@ public final class Words {
     }
 
     /** What is held of a placement, or null where nothing is. */
-    static @Nullable String pinned(Pin pin) {
+    public static @Nullable String pinned(Pin pin) {
         List<String> held = new ArrayList<>();
         add(held, pin.start(), "time");
         add(held, pin.day() && !pin.start(), "day");
