@@ -27,6 +27,7 @@ final class Cli {
             "compare",
             "whatif",
             "pin",
+            "brief",
             "sheet",
             "calendar",
             "history",
@@ -77,6 +78,7 @@ final class Cli {
             case "compare" -> List.of(new CompareCommand(around));
             case "whatif" -> List.of(new WhatIfCommand(around));
             case "pin" -> List.of(new PinCommand(around));
+            case "brief" -> List.of(new BriefCommand(around));
             case "sheet" -> List.of(new SheetCommand(around));
             case "calendar" -> List.of(new CalendarCommand(around));
             case "rules" -> List.of(new RulesCommand(around));
