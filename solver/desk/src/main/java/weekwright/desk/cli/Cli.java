@@ -28,6 +28,7 @@ final class Cli {
             "whatif",
             "pin",
             "fixtures",
+            "brief",
             "sheet",
             "load",
             "marks",
@@ -84,6 +85,7 @@ final class Cli {
             case "whatif" -> List.of(new WhatIfCommand(around));
             case "pin" -> List.of(new PinCommand(around));
             case "fixtures" -> List.of(new FixturesCommand(around));
+            case "brief" -> List.of(new BriefCommand(around));
             case "sheet" -> List.of(new SheetCommand(around));
             case "table" -> List.of(new TableCommand(around));
             case "wall" -> List.of(new WallCommand(around));
