@@ -88,7 +88,9 @@ class FindingsTest {
 
     @Test
     void a_pair_of_two_groups_is_told_to_the_later() {
-        Squad squad = squad().group("sprinters")
+        Squad squad = squad().quorum(1)
+                .group("sprinters")
+                .quorum(1)
                 .athlete("ash", Squad.ID, "sprinters")
                 .placed("technique", "2027-03-02T10:00")
                 .placed("trunk-and-balance", "2027-03-02T10:20")
