@@ -28,7 +28,7 @@ final class Coach implements AutoCloseable {
     private static final String AXE = resource("/axe.min.js");
 
     /** Milliseconds that the busiest machine may take for a step. */
-    static final int SLOW = 120_000;
+    static final int SLOW = 60_000;
 
     final Desk desk;
     final BrowserContext window;

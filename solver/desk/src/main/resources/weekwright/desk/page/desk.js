@@ -75,6 +75,7 @@
 
   /* ---- a session in the hand ---- */
 
+  let saying = 0;
   const held = { session: null, from: null, asked: 0 };
   const hand = () => document.getElementById('hold');
   const cells = () => all('.cell');
@@ -125,6 +126,7 @@
   }
 
   function clear() {
+    saying++;
     all('.hours .cells').forEach((day) => day.remove());
     all('.holding').forEach((lane) => lane.classList.remove('holding'));
     all('.in-hand').forEach((card) => card.classList.remove('in-hand'));
@@ -145,7 +147,6 @@
   }
 
   /** Says what a start would do: at once in short, then in full. */
-  let saying = 0;
   function say(cell) {
     const page = hand().querySelector('.hold');
     const says = document.getElementById('hold-says');
@@ -201,6 +202,7 @@
     };
     const session = held.session;
     held.session = null;
+    saying++;
     await htmx.ajax('POST', desk().dataset.base + '/move', { target: '#desk', swap: 'outerHTML', values });
     clear();
     const card = all('.card').find((one) => one.dataset.id === session);
@@ -380,14 +382,28 @@
     }
   });
 
-  /** After a pin the week is drawn anew; the session stays in the hand. */
+  /** After a pin the week is drawn anew and the session stays in the hand; what a coach was told stays until the next change. */
+  let told = null;
   document.addEventListener('htmx:beforeSwap', (event) => {
-    if (event.detail.target && event.detail.target.id === 'desk' && held.session) {
+    if (event.detail.xhr.status >= 400) {
+      event.detail.swapOverride = 'innerHTML';
+    }
+    if (!event.detail.target || event.detail.target.id !== 'desk') {
+      return;
+    }
+    const asking = event.detail.requestConfig.verb === 'get';
+    told = asking ? document.querySelector('#notice > .notice') : null;
+    if (held.session) {
       held.again = held.session;
       held.session = null;
     }
   });
   document.addEventListener('htmx:afterSettle', () => {
+    const notice = document.getElementById('notice');
+    if (told && notice && !told.isConnected) {
+      notice.appendChild(told);
+    }
+    told = null;
     const session = held.again;
     held.again = null;
     if (session && hand()) {
