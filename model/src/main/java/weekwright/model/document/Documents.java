@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import weekwright.model.answer.Comparison;
 import weekwright.model.answer.DaySheet;
+import weekwright.model.answer.LoadReport;
 import weekwright.model.answer.WhyNot;
 import weekwright.model.catalogue.Family;
 import weekwright.model.document.Node.Kind;
@@ -166,6 +167,11 @@ public final class Documents {
     /** Why a session does not lie elsewhere, as JSON: all fields. */
     public static String write(WhyNot answer) {
         return write(answer, "whynot");
+    }
+
+    /** Load planned and reported, as JSON: all fields. */
+    public static String write(LoadReport report) {
+        return write(report, "load");
     }
 
     /** A day sheet as JSON: all fields. */

@@ -14,8 +14,8 @@ import weekwright.model.document.Node.Kind;
 /** The schemas that come with the program, each read when it is first asked for. */
 final class Schemas {
     /** The documents that have a schema. */
-    static final List<String> NAMES =
-            List.of("scenario", "plan", "log", "catalogue", "rules", "check", "whynot", "compare", "sheet", "history");
+    static final List<String> NAMES = List.of(
+            "scenario", "plan", "log", "catalogue", "rules", "check", "whynot", "compare", "sheet", "load", "history");
 
     private static final String FOLDER = "/weekwright/model/schema/";
     private static final String DEFINITIONS = "$defs";

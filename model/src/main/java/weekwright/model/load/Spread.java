@@ -1,6 +1,7 @@
 package weekwright.model.load;
 
 import java.util.OptionalDouble;
+import weekwright.model.Ids;
 
 /**
  * A week of daily loads: Foster 1998, MSSE 30:1164-1168. A day without a session counts 0. The papers do not say which
@@ -17,6 +18,11 @@ public final class Spread {
 
         Divisor(String sign) {
             this.sign = sign;
+        }
+
+        /** The name as written on a command line. */
+        public String id() {
+            return Ids.of(this);
         }
 
         /** As it is shown. */

@@ -47,7 +47,8 @@ public record Work(
         double minutes = aim == null || aim.minutes() == null || family.minutes() == 0
                 ? 1
                 : (double) aim.minutes() / family.minutes();
-        return Math.min(dose.thirds() / 3.0 * weekFactor * minutes, most);
+        double asked = dose.thirds() / 3.0 * weekFactor * minutes;
+        return most < 1 ? Math.min(asked, most) : asked;
     }
 
     /** The variant that is done: the session's, else the one that is tested, else the first; null without variants. */
@@ -80,13 +81,17 @@ public record Work(
         double fast = metres(full);
         SprintBand band = SprintBand.of(family, group, level, settings);
         boolean given = aim != null && aim.metres() != null && fast > 0;
+        double most = band == null || given ? Double.MAX_VALUE : band.most();
         double wanted = given
                 ? Objects.requireNonNull(Objects.requireNonNull(aim).metres()).fast() / fast
-                : 1;
-        double left = band == null || given ? Double.MAX_VALUE : band.most();
+                : Math.min(1, most / Math.max(1, fast * share()));
+        double left = most;
         List<Content> scaled = new ArrayList<>();
         for (Content line : full) {
             boolean fastLine = counts(line);
+            if (fastLine && metres(line) / line.count() > left + EXACT) {
+                continue;
+            }
             Content now = scaled(line, fastLine ? wanted : 1, fastLine ? left : Double.MAX_VALUE);
             left -= fastLine ? metres(now) : 0;
             scaled.add(now);

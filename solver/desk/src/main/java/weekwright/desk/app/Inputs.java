@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import weekwright.desk.store.Contents;
 import weekwright.model.document.DocumentException;
 import weekwright.model.document.Documents;
+import weekwright.model.plan.Log;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Scenario;
 import weekwright.scenarios.Scenarios;
@@ -53,6 +54,20 @@ public final class Inputs {
     public Plan plan(String where, Scenario scenario) {
         try {
             return Documents.readPlan(name(where), bytes(where), scenario);
+        } catch (DocumentException e) {
+            throw InputFault.of(e);
+        }
+    }
+
+    /**
+     * Reads a log of a scenario.
+     *
+     * @throws InputFault when it cannot be used
+     * @throws FileFault when it cannot be read
+     */
+    public Log log(String where, Scenario scenario) {
+        try {
+            return Documents.readLog(name(where), bytes(where), scenario);
         } catch (DocumentException e) {
             throw InputFault.of(e);
         }

@@ -26,7 +26,7 @@ public final class Sheeting {
         return new Wish(
                 day(scenario, day),
                 athlete == null ? null : athlete(scenario, athlete).id(),
-                named("--units", units, Units.values(), Units::id),
+                units(units),
                 named("--formula", formula, RepMax.values(), RepMax::id));
     }
 
@@ -54,7 +54,21 @@ public final class Sheeting {
                                 scenario.athletes().stream().map(Athlete::id).toList())));
     }
 
-    private static <T> T named(String option, String given, T[] values, Function<T, String> id) {
+    /**
+     * Units by their name.
+     *
+     * @throws InputFault when there are none of it
+     */
+    public static Units units(String given) {
+        return named("--units", given, Units.values(), Units::id);
+    }
+
+    /**
+     * One of some values, by its id.
+     *
+     * @throws InputFault when none has it; the message names the nearest
+     */
+    public static <T> T named(String option, String given, T[] values, Function<T, String> id) {
         List<String> known = Stream.of(values).map(id).toList();
         return Stream.of(values)
                 .filter(value -> id.apply(value).equals(given))

@@ -29,6 +29,8 @@ final class Cli {
             "pin",
             "fixtures",
             "sheet",
+            "load",
+            "marks",
             "calendar",
             "history",
             "undo",
@@ -80,6 +82,8 @@ final class Cli {
             case "pin" -> List.of(new PinCommand(around));
             case "fixtures" -> List.of(new FixturesCommand(around));
             case "sheet" -> List.of(new SheetCommand(around));
+            case "load" -> List.of(new LoadCommand(around));
+            case "marks" -> List.of(new MarksCommand(around));
             case "calendar" -> List.of(new CalendarCommand(around));
             case "rules" -> List.of(new RulesCommand(around));
             case "catalogue" -> List.of(new CatalogueCommand(around));

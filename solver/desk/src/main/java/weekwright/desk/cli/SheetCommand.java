@@ -20,6 +20,7 @@ import weekwright.desk.view.Plain;
 import weekwright.desk.view.SheetPage;
 import weekwright.desk.view.SheetPages;
 import weekwright.desk.view.SheetText;
+import weekwright.engine.Engine;
 import weekwright.engine.explain.Judged;
 import weekwright.model.answer.DaySheet;
 import weekwright.model.document.Documents;
@@ -93,7 +94,7 @@ final class SheetCommand implements Callable<Integer> {
         Scenario read = work.scenario();
         Wish wish = Sheeting.wish(read, day, athlete, units, formula);
         Judged judged = around.planner().judge(read, work.planned());
-        DaySheet sheet = DaySheets.of(read, judged, wish);
+        DaySheet sheet = DaySheets.of(read, judged, Engine.people(read, judged.plan()), wish);
         String who = athlete == null ? null : Sheeting.athlete(read, athlete).name();
         SheetPage page = SheetPages.of(sheet, who, read.zone());
         if (target != null) {

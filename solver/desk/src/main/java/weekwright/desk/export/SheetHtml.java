@@ -19,7 +19,7 @@ public final class SheetHtml {
     /** Where the build puts what it makes of the templates. */
     private static final String TEMPLATES = "weekwright.desk.templates";
 
-    private static final String USUAL_SIZE = "size-10";
+    private static final String USUAL_SIZE = "size-11";
 
     private SheetHtml() {}
 

@@ -26,7 +26,7 @@ import weekwright.desk.view.SheetPage.Lane;
 
 /** A day sheet for paper: A4, a group a page where letters of 7 points do it. Nothing is fetched from anywhere. */
 public final class SheetPdf {
-    private static final List<String> SIZES = List.of("size-10", "size-9", "size-8", "size-7");
+    private static final List<String> SIZES = List.of("size-12", "size-11", "size-10", "size-9", "size-8", "size-7");
     private static final String FONTS = "/net/sf/jasperreports/fonts/dejavu/";
     private static final String USUAL_FONT = "DejaVuSansCondensed.ttf";
     private static final String FAMILY = "Weekwright Sheet";
@@ -69,10 +69,17 @@ public final class SheetPdf {
     /** The largest letters in which a group fits on a page; the smallest where none do. */
     private static String size(SheetPage page, Lane lane) {
         SheetPage alone = new SheetPage(page.title(), page.day(), page.who(), List.of(lane), page.cautions());
-        return SIZES.stream()
-                .filter(size -> count(alone, size) == 1)
-                .findFirst()
-                .orElse(SIZES.get(SIZES.size() - 1));
+        int first = 0;
+        int last = SIZES.size() - 1;
+        while (first < last) {
+            int middle = (first + last) / 2;
+            if (count(alone, SIZES.get(middle)) == 1) {
+                last = middle;
+            } else {
+                first = middle + 1;
+            }
+        }
+        return SIZES.get(first);
     }
 
     private static int count(SheetPage page, String size) {

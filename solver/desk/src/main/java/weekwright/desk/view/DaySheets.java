@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.explain.DayPicture;
 import weekwright.engine.explain.Judged;
+import weekwright.engine.explain.PersonPicture;
 import weekwright.model.answer.DaySheet;
 import weekwright.model.answer.DaySheet.Fixed;
 import weekwright.model.answer.DaySheet.GroupDay;
@@ -39,17 +40,21 @@ public final class DaySheets {
     private final Names names;
     private final SheetSessions sessions;
 
-    private DaySheets(Scenario scenario, Judged judged, Wish wish) {
+    private DaySheets(Scenario scenario, Judged judged, List<PersonPicture> people, Wish wish) {
         this.scenario = scenario;
         this.judged = judged;
         this.wish = wish;
         names = new Names(scenario);
-        sessions = new SheetSessions(scenario, judged.plan(), wish);
+        sessions = new SheetSessions(scenario, judged.plan(), people, wish);
     }
 
-    /** The sheet of a day. */
-    public static DaySheet of(Scenario scenario, Judged judged, Wish wish) {
-        return new DaySheets(scenario, judged, wish).sheet();
+    /**
+     * The sheet of a day.
+     *
+     * @param people what the plan means for each athlete
+     */
+    public static DaySheet of(Scenario scenario, Judged judged, List<PersonPicture> people, Wish wish) {
+        return new DaySheets(scenario, judged, people, wish).sheet();
     }
 
     private DaySheet sheet() {

@@ -3,10 +3,13 @@ package weekwright.desk.view;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import weekwright.engine.explain.PersonPicture;
 import weekwright.model.answer.DaySheet.Why;
 import weekwright.model.catalogue.Catalogue;
 import weekwright.model.catalogue.Family;
@@ -24,16 +27,20 @@ import weekwright.model.scenario.Share;
 
 /** Who takes part in a session of a judged plan. */
 final class Presence {
-    /** Rules whose findings name athletes who do not come. */
-    private static final Set<String> ABSENT = Set.of("sits-out", "attendance");
-
     private final Scenario scenario;
     private final Plan plan;
+    private final Map<String, Set<String>> sessions = new HashMap<>();
     private final Catalogue catalogue;
 
-    Presence(Scenario scenario, Plan plan) {
+    /**
+     * People and a plan.
+     *
+     * @param people what the plan means for each athlete
+     */
+    Presence(Scenario scenario, Plan plan, List<PersonPicture> people) {
         this.scenario = scenario;
         this.plan = plan;
+        people.forEach(person -> sessions.put(person.athlete(), person.sessions()));
         this.catalogue = Catalogue.builtIn().with(scenario.catalogue());
     }
 
@@ -65,7 +72,7 @@ final class Presence {
         if (heldBack) {
             return Why.SITS_OUT;
         }
-        return isElsewhere(athlete, placement) || isNamedAbsent(athlete, placement) ? Why.ELSEWHERE : null;
+        return isElsewhere(athlete, placement) || isAbsent(athlete, placement) ? Why.ELSEWHERE : null;
     }
 
     private boolean isElsewhere(Athlete athlete, Placement placement) {
@@ -82,12 +89,10 @@ final class Presence {
                                         .isAfter(start));
     }
 
-    private boolean isNamedAbsent(Athlete athlete, Placement placement) {
-        return plan.findings().stream()
-                .filter(finding -> ABSENT.contains(finding.rule()))
-                .filter(finding ->
-                        placement.id() != null && finding.placements().contains(placement.id()))
-                .anyMatch(finding -> finding.athletes().contains(athlete.id()));
+    /** Somebody for whom the plan says that this session is not theirs, whatever the reason. */
+    private boolean isAbsent(Athlete athlete, Placement placement) {
+        Set<String> own = sessions.get(athlete.id());
+        return own != null && placement.id() != null && !own.contains(placement.id());
     }
 
     /** Whether an athlete played in the group's latest fixture before a session. */

@@ -16,6 +16,11 @@ public record SheetPage(String title, String day, @Nullable String who, List<Lan
         cautions = List.copyOf(cautions);
     }
 
+    /** Whether a cell holds a number, not words. */
+    public static boolean isNumber(String cell) {
+        return !cell.isEmpty() && (Character.isDigit(cell.charAt(0)) || cell.startsWith("≤"));
+    }
+
     /**
      * A group's day.
      *
@@ -86,7 +91,7 @@ public record SheetPage(String title, String day, @Nullable String who, List<Lan
      * The numbers of athletes.
      *
      * @param columns headings of the numbers; empty where there are only notes
-     * @param feet how to read it
+     * @param feet what those go by who have no numbers, and how to read it
      */
     public record Table(List<String> columns, List<Row> rows, List<String> feet) {
         public Table {

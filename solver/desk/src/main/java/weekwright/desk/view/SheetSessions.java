@@ -2,14 +2,13 @@ package weekwright.desk.view;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import weekwright.engine.explain.PersonPicture;
 import weekwright.model.answer.DaySheet.Out;
 import weekwright.model.answer.DaySheet.Plan;
 import weekwright.model.answer.DaySheet.Session;
@@ -19,15 +18,10 @@ import weekwright.model.catalogue.Demands;
 import weekwright.model.catalogue.Family;
 import weekwright.model.catalogue.Variant;
 import weekwright.model.plan.Placement;
-import weekwright.model.prescription.Taper;
 import weekwright.model.prescription.Work;
-import weekwright.model.rulebook.RuleSettings;
-import weekwright.model.rulebook.Rulebook;
-import weekwright.model.scenario.Aim;
 import weekwright.model.scenario.Athlete;
 import weekwright.model.scenario.Commitment;
 import weekwright.model.scenario.Dose;
-import weekwright.model.scenario.FacilityKind;
 import weekwright.model.scenario.Group;
 import weekwright.model.scenario.Level;
 import weekwright.model.scenario.Moment;
@@ -41,14 +35,16 @@ final class SheetSessions {
     private final Names names;
     private final Catalogue catalogue;
     private final Presence presence;
+    private final SessionWorks works;
     private final SheetNumbers numbers;
 
-    SheetSessions(Scenario scenario, weekwright.model.plan.Plan plan, DaySheets.Wish wish) {
+    SheetSessions(Scenario scenario, weekwright.model.plan.Plan plan, List<PersonPicture> people, DaySheets.Wish wish) {
         this.scenario = scenario;
         this.wish = wish;
         names = new Names(scenario);
         catalogue = Catalogue.builtIn().with(scenario.catalogue());
-        presence = new Presence(scenario, plan);
+        presence = new Presence(scenario, plan, people);
+        works = new SessionWorks(scenario);
         numbers = new SheetNumbers(scenario, presence, new Returning(scenario, plan, presence), wish);
     }
 
@@ -65,7 +61,7 @@ final class SheetSessions {
             return Optional.empty();
         }
         Family family = catalogue.family(placement.family());
-        Work work = work(placement, group, family);
+        Work work = works.of(placement, group);
         Variant variant = work.done();
         Commitment lending = lending(placement);
         return Optional.of(new Session(
@@ -82,37 +78,6 @@ final class SheetSessions {
                 remarks(placement, work, lending),
                 plans(placement, group, work, meant),
                 out(placement, work, meant)));
-    }
-
-    private Work work(Placement placement, Group group, Family family) {
-        Aim aim = aim(placement, group);
-        LocalDate day = placement.start().date();
-        int week = (int) ChronoUnit.DAYS.between(scenario.firstDay(), day) / 7;
-        return new Work(
-                family,
-                group,
-                placement.dose(),
-                aim == null ? 1 : aim.weekFactor(week),
-                aim,
-                placement.variant(),
-                RuleSettings.of(Rulebook.builtIn(), scenario, group),
-                Taper.share(scenario.fixtures(), group, day),
-                hasBar(placement, family));
-    }
-
-    /** Whether there are weights: at a place that has a weights room, and anywhere for families that need one. */
-    private boolean hasBar(Placement placement, Family family) {
-        return family.facility().equals(List.of(FacilityKind.GYM))
-                || scenario.facilities().stream()
-                        .filter(facility -> facility.id().equals(placement.facility()))
-                        .anyMatch(facility -> facility.offers().contains(FacilityKind.GYM));
-    }
-
-    private static @Nullable Aim aim(Placement placement, Group group) {
-        return group.aims().stream()
-                .filter(aim -> aim.family().equals(placement.family()) && aim.whom() == Presence.share(placement))
-                .findFirst()
-                .orElse(null);
     }
 
     /** Who has just warmed up needs less. */

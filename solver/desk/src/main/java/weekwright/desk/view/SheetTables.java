@@ -1,11 +1,11 @@
 package weekwright.desk.view;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import weekwright.desk.view.SheetPage.Table;
 import weekwright.model.answer.DaySheet.Plan;
@@ -18,7 +18,6 @@ import weekwright.model.scenario.Level;
 /** The tables of a session: a row an athlete, a column a line that asks each for something else. */
 final class SheetTables {
     private static final String WARM_UP_SETS = "warm-up sets";
-    private static final String OTHERS = "Others";
 
     private final SheetWords words;
     private final boolean personal;
@@ -51,47 +50,70 @@ final class SheetTables {
                 .toList();
     }
 
-    /** What is the same for all is told below the table; who is not listed by name comes last. */
+    /** Who has a number stands in the table; words are told below it, of all who have the same in one line. */
     private static Table table(List<String> columns, List<SheetPage.Row> rows, String before) {
         List<Integer> kept = IntStream.range(0, columns.size())
-                .filter(i -> rows.stream().anyMatch(row -> hasNumber(row.cells().get(i)))
-                        || rows.stream()
-                                        .map(row -> row.cells().get(i))
-                                        .distinct()
-                                        .count()
-                                > 1)
+                .filter(i -> rows.stream()
+                        .anyMatch(row -> SheetPage.isNumber(row.cells().get(i))))
                 .boxed()
                 .toList();
         List<SheetPage.Row> left = rows.stream()
                 .map(row -> new SheetPage.Row(
                         row.name(), kept.stream().map(row.cells()::get).toList(), row.notes()))
-                .filter(row -> !kept.isEmpty() || !row.notes().isEmpty())
-                .sorted(Comparator.comparing(row -> row.name().startsWith(OTHERS)))
                 .toList();
-        return new Table(kept.stream().map(columns::get).toList(), left, feet(columns, kept, rows, before));
-    }
-
-    private static List<String> feet(
-            List<String> columns, List<Integer> kept, List<SheetPage.Row> rows, String before) {
-        Map<String, List<String>> alike = new LinkedHashMap<>();
-        for (int i = 0; i < columns.size(); i++) {
-            if (!kept.contains(i) && !rows.isEmpty()) {
-                alike.computeIfAbsent(rows.get(0).cells().get(i), key -> new ArrayList<>())
-                        .add(columns.get(i));
-            }
-        }
-        List<String> feet = new ArrayList<>();
-        alike.forEach((words, same) -> feet.add(before + String.join(", ", same) + ": " + words + "."));
-        boolean brackets = rows.stream()
+        List<SheetPage.Row> numbers = left.stream()
+                .filter(row -> !row.notes().isEmpty() || row.cells().stream().anyMatch(SheetPage::isNumber))
+                .toList();
+        List<String> names = kept.stream().map(columns::get).toList();
+        List<String> feet = new ArrayList<>(sameForAll(columns, kept, rows, before));
+        left.stream()
+                .filter(row -> !kept.isEmpty() && !numbers.contains(row))
+                .collect(Collectors.groupingBy(
+                        row -> words(names, row.cells()),
+                        LinkedHashMap::new,
+                        Collectors.mapping(SheetPage.Row::name, Collectors.joining(", "))))
+                .forEach((words, whom) -> feet.add(whom + ": " + words + "."));
+        boolean brackets = numbers.stream()
                 .anyMatch(row -> row.cells().stream().anyMatch(cell -> cell.contains(SheetWords.NOT_OVER)));
         if (brackets) {
             feet.add("In brackets: a slower run is no speed work any more.");
         }
-        return feet;
+        return new Table(names, numbers, feet);
     }
 
-    private static boolean hasNumber(String cell) {
-        return !cell.isEmpty() && (Character.isDigit(cell.charAt(0)) || cell.startsWith("≤"));
+    /** Words in cells, each with its columns where they differ. */
+    private static String words(List<String> columns, List<String> cells) {
+        Map<String, List<String>> alike = new LinkedHashMap<>();
+        for (int i = 0; i < cells.size(); i++) {
+            if (!cells.get(i).isEmpty()) {
+                alike.computeIfAbsent(cells.get(i), key -> new ArrayList<>()).add(columns.get(i));
+            }
+        }
+        return alike.size() <= 1
+                ? String.join("", alike.keySet())
+                : alike.entrySet().stream()
+                        .map(entry -> String.join(", ", entry.getValue()) + " " + entry.getKey())
+                        .collect(Collectors.joining("; "));
+    }
+
+    /** Columns without a number, with the words of each level. */
+    private static List<String> sameForAll(
+            List<String> columns, List<Integer> kept, List<SheetPage.Row> rows, String before) {
+        Map<String, List<String>> alike = new LinkedHashMap<>();
+        for (int i = 0; i < columns.size(); i++) {
+            if (!kept.contains(i) && !rows.isEmpty()) {
+                int column = i;
+                String words = rows.stream()
+                        .map(row -> row.cells().get(column))
+                        .filter(cell -> !cell.isEmpty())
+                        .distinct()
+                        .collect(Collectors.joining(" / "));
+                alike.computeIfAbsent(words, key -> new ArrayList<>()).add(columns.get(i));
+            }
+        }
+        List<String> feet = new ArrayList<>();
+        alike.forEach((words, same) -> feet.add(before + String.join(", ", same) + ": " + words + "."));
+        return feet;
     }
 
     /** Which lines have numbers of each athlete, in order. */
@@ -134,7 +156,7 @@ final class SheetTables {
                 .filter(row -> numbers || !row.remarks().isEmpty())
                 .forEach(row -> rows.add(row(plan, row, own)));
         if (numbers && !personal && (plan.others() > 0 || plan.athletes().isEmpty())) {
-            String name = plan.athletes().isEmpty() ? "Everybody" : OTHERS + " (" + plan.others() + ")";
+            String name = plan.athletes().isEmpty() ? "everybody" : "others (" + plan.others() + ")";
             rows.add(new SheetPage.Row(name, cells(plan, plan.byFeel()), ""));
         }
         return rows;
@@ -151,7 +173,7 @@ final class SheetTables {
                     .forEach(basis -> notes.add("from " + basis));
         }
         String name =
-                own || personal ? row.name() : row.name() + ", " + plan.level().id();
+                own || personal ? row.name() : row.name() + " (" + plan.level().id() + ")";
         return new SheetPage.Row(name, cells(plan, row.targets()), String.join("; ", notes));
     }
 

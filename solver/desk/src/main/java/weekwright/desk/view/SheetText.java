@@ -120,9 +120,7 @@ public final class SheetText {
                 paper.wrapped(4, "", ink.faint(Plain.text(row.notes())));
             }
         }
-        if (!table.feet().isEmpty()) {
-            paper.wrapped(2, "", ink.faint(String.join(" ", table.feet())));
-        }
+        table.feet().forEach(foot -> paper.wrapped(2, "", Plain.text(foot)));
     }
 
     private static String cells(List<String> cells, List<Integer> widths) {

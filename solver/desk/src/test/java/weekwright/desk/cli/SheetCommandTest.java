@@ -63,16 +63,16 @@ class SheetCommandTest {
                   Back squat  3 × 5  80–82.5 % of maximum, 3 in reserve; rest 3 min 30 s
                   Advanced, else as above
                   Back squat  4 × 2  87.5–90 % of maximum, 2 in reserve; rest 3 min 30 s
-                                       Back squat                     warm-up sets
-                  R. Tarrow            127.5–132.5 kg                 20 · 65 · 92.5 · 105    estimated
-                  D. Quillane          122.5–130 kg                   20 · 65 · 90 · 105
-                  J. Ostrey            110–115 kg                     20 · 57.5 · 80 · 92.5   estimated
-                  B. Sarkett           117.5–125 kg                   20 · 62.5 · 87.5 · 100  estimated
-                  C. Haverin           120–127.5 kg                   20 · 62.5 · 90 · 102.5  estimated
-                  E. Drummory          112.5–117.5 kg                 20 · 57.5 · 82.5 · 95
-                  S. Fennimar, novice  82.5–85 kg                     20 · 42.5 · 60 · 67.5   estimated
-                  L. Wendle, advanced  157.5–162.5 kg                 20 · 80 · 112.5 · 130   estimated
-                  Others (13)          by feel: 2 more could be done
+                                        Back squat      warm-up sets
+                  R. Tarrow             127.5–132.5 kg  20 · 65 · 92.5 · 105    estimated
+                  D. Quillane           122.5–130 kg    20 · 65 · 90 · 105
+                  J. Ostrey             110–115 kg      20 · 57.5 · 80 · 92.5   estimated
+                  B. Sarkett            117.5–125 kg    20 · 62.5 · 87.5 · 100  estimated
+                  C. Haverin            120–127.5 kg    20 · 62.5 · 90 · 102.5  estimated
+                  E. Drummory           112.5–117.5 kg  20 · 57.5 · 82.5 · 95
+                  S. Fennimar (novice)  82.5–85 kg      20 · 42.5 · 60 · 67.5   estimated
+                  L. Wendle (advanced)  157.5–162.5 kg  20 · 80 · 112.5 · 130   estimated
+                  others (13): by feel: 2 more could be done.
                   M. Pellor sits out; instead Upper push and pull: Bench press 3 × 3, by feel: 2 more could be done;
                   Bench pull 3 × 3, by feel: 2 more could be done; Pull-up or row 2 × 6; Push-up or dip 2 × 6
 

@@ -58,7 +58,7 @@ class TextPageTest {
 
                         Nothing is broken that must hold; every wish is met.
                         Rules kept
-                          place and time 0 of 7 · recovery 0 of 7 · fixtures 0 of 11 · week shape 1 of 9 · aims 0 of 5
+                          place and time 0 of 9 · recovery 0 of 7 · fixtures 0 of 11 · week shape 1 of 9 · aims 0 of 5
                           preferences 0 of 6 · load 0 of 6 · learning 0 of 3
                         """ + FOOT);
     }

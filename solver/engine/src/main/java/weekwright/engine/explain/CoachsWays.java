@@ -42,7 +42,7 @@ final class CoachsWays {
             case "inside-window" ->
                 session.group.freeLonger(to.start, to.end) > Longer.MOST
                         ? List.of()
-                        : given(way, Longer.of(Whose.GROUP, session.group.index, session.group.windows, to));
+                        : given(way, Longer.of(Whose.GROUP, session.group.index, session.group.free.windows(), to));
             case "facility-open" -> openLonger(way, to);
             case "lead-free" ->
                 problem.staff.stream()
@@ -66,7 +66,7 @@ final class CoachsWays {
         }
         int held = to.lead >= 0 ? to.lead : session.heldLead;
         Way led = held == member.index ? way : Way.to(session, to.with(member.index, -1));
-        return given(led, Longer.of(Whose.STAFF, member.index, member.windows, to)).stream();
+        return given(led, Longer.of(Whose.STAFF, member.index, member.free.windows(), to)).stream();
     }
 
     private static List<Way> given(Way way, @Nullable Longer longer) {

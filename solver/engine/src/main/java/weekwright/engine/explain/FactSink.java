@@ -64,10 +64,14 @@ final class FactSink implements Sink {
     @Override
     public void breach(JudgedRule rule, View view, Breach breach, int groupHeads) {
         boolean told = breach.isTold() || rule.level() == RuleLevel.TOLD;
+        Key subject = Key.of(part, rule, view, breach);
+        if (view instanceof PairView && known.contains(subject)) {
+            return; // seen from the other side before
+        }
         int[] cohorts = breach.cohorts();
         List<Stimulus> things = things(rule, view, breach, cohorts);
         facts.add(new Fact(
-                key(Key.of(part, rule, view, breach), told),
+                key(subject, told),
                 rule,
                 told ? RuleLevel.TOLD : rule.level(),
                 told ? 0 : Price.tenths(rule, breach, groupHeads),
@@ -88,6 +92,9 @@ final class FactSink implements Sink {
     }
 
     private List<GroupInfo> groups(View view, List<Stimulus> things) {
+        if (view instanceof PlacementView) {
+            return List.of(view.group());
+        }
         List<GroupInfo> ofSessions = things.stream()
                 .filter(thing -> thing.placed() && !(view instanceof GroupView))
                 .map(thing -> problem.groups.get(thing.group))

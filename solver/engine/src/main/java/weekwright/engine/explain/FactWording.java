@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.Stimulus;
+import weekwright.engine.rules.Absence;
 import weekwright.model.load.LoadRatio;
 import weekwright.model.rulebook.Rule;
 import weekwright.model.rulebook.RuleNumber;
@@ -42,6 +44,7 @@ final class FactWording {
             case "fixtures-close" -> fixturesClose(fact);
             case "rest-between-fixtures" -> restBetweenFixtures(fact);
             case "softened" -> softened(fact);
+            case "sits-out" -> names.thing(fact.things().get(0)) + " goes on without " + whom(fact) + reason(fact);
             case "college-in-season", "college-out-of-season", "youth" ->
                 pack(fact) + source(rule(fact).source());
             default -> null;
@@ -102,14 +105,56 @@ final class FactWording {
             }
         }
         List<String> lacking = Athletes.names(problem, fact.athletes());
-        List<String> named = new ArrayList<>(lacking.size() <= NAMED + 1 ? lacking : lacking.subList(0, NAMED));
-        if (named.size() < lacking.size()) {
-            named.add(lacking.size() - named.size() + " more");
-        }
+        List<String> named = few(lacking);
         boolean one = lacking.size() == 1;
         String lack = needed.size() > 1 ? (one ? " lacks one." : " lack one.") : (one ? " has none." : " have none.");
         return names.thing(fact.things().get(0)) + " needs " + Names.list(needed) + " of the last "
                 + Names.count((int) number(fact, "days"), "day") + "; " + Names.list(named) + lack;
+    }
+
+    /** Those who sit out by name, and how many more there are. */
+    private String whom(Fact fact) {
+        List<String> named = few(Athletes.names(problem, fact.athletes()));
+        int more = fact.heads() - fact.athletes().size();
+        if (more > 0) {
+            named.add(more + (named.isEmpty() ? " of " : " more of ") + group(fact));
+        }
+        return Names.list(named);
+    }
+
+    private String reason(Fact fact) {
+        boolean one = fact.heads() == 1;
+        if (fact.detail() <= 0) {
+            return fact.detail() == 0 ? ", by a clinician's word." : ", who have other things to do.";
+        }
+        return switch (Absence.Why.values()[fact.detail() - 1]) {
+            case OWN_TIMES -> ", who cannot come at that time.";
+            case ANOTHER_THING -> ", for whom " + first(fact) + ".";
+            case VISITS -> ": it would be one visit too many on that day.";
+            case HIGH_DAYS_RUNNING -> ": it would be one high day too many in a row.";
+            case HIGH_DAYS -> ": it would be one high day too many in that week.";
+            case FREE_DAY -> ": it would take " + (one ? "the" : "their") + " free day from that week.";
+            case HARD_WORK -> ": the hard work of another day lies too near.";
+        };
+    }
+
+    /** That something comes first, or a group with something. */
+    private String first(Fact fact) {
+        Stimulus first = fact.things().get(1);
+        boolean others = first.group >= 0 && first.group != fact.group().index;
+        String comesFirst = " comes first";
+        return others
+                ? problem.groups.get(first.group).group.label() + comesFirst + ": " + names.thing(first)
+                : names.thing(first) + comesFirst;
+    }
+
+    /** Some of many names, and how many more there are. */
+    private static List<String> few(List<String> all) {
+        List<String> named = new ArrayList<>(all.size() <= NAMED + 1 ? all : all.subList(0, NAMED));
+        if (named.size() < all.size()) {
+            named.add(all.size() - named.size() + " more");
+        }
+        return named;
     }
 
     private String fixturesClose(Fact fact) {

@@ -79,14 +79,16 @@ final class Findings {
                 help.noRemedy());
     }
 
+    /** A finding about one session is about no other, though it may name one. */
     private List<String> ids(Fact fact, Kind kind) {
-        List<String> ids = fact.things().stream()
+        Session session = fact.session();
+        if (kind == Kind.PLACEMENT && session != null) {
+            return List.of(session.id);
+        }
+        return fact.things().stream()
                 .filter(thing -> thing.kind == kind)
                 .map(thing -> id(problem, thing))
                 .toList();
-        Session session = fact.session();
-        boolean unplaced = kind == Kind.PLACEMENT && ids.isEmpty() && session != null;
-        return unplaced ? List.of(java.util.Objects.requireNonNull(session).id) : ids;
     }
 
     /** The name of a thing in documents. */

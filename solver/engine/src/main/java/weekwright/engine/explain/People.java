@@ -1,8 +1,6 @@
 package weekwright.engine.explain;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -37,16 +35,19 @@ public final class People {
                 .filter(one -> one.athletes().contains(athlete))
                 .findFirst()
                 .orElseThrow();
-        Set<String> sessions = Arrays.stream(judge.placements())
-                .filter(Objects::nonNull)
-                .filter(placed -> placed.has(cohort.index()))
-                .map(placed -> problem.sessions.get(placed.index).id)
+        Set<String> sessions = problem.sessions.stream()
+                .filter(session -> comes(cohort, judge.attended(session)))
+                .map(session -> session.id)
                 .collect(Collectors.toUnmodifiableSet());
         GroupInfo group = problem.groups.get(cohort.mainGroup());
         List<DayPicture> days = IntStream.range(0, problem.calendar.days())
                 .mapToObj(day -> day(group, cohort.index(), day))
                 .toList();
         return new PersonPicture(athlete, sessions, days);
+    }
+
+    private static boolean comes(Cohort cohort, @Nullable Stimulus placed) {
+        return placed != null && placed.has(cohort.index());
     }
 
     /** A cohort's day at a glance. */

@@ -10,12 +10,13 @@ import weekwright.engine.problem.ProblemBuilder;
 import weekwright.engine.problem.ProblemBuilder.PlanUse;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
+import weekwright.engine.rules.Judge;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Scenario;
 
 /**
- * Which of the athletes listed take part in what: who is restricted by a clinician sits out, and some sessions are only for
- * those who played or did not.
+ * Which of the athletes listed take part in what: who is restricted by a clinician sits out, so does who has something else
+ * to do, and some sessions are only for those who played or did not.
  *
  * @param sessions ids of athletes by id of a placed session
  * @param commitments ids of athletes by id of a commitment
@@ -29,10 +30,12 @@ public record TakingPart(Map<String, Set<String>> sessions, Map<String, Set<Stri
     /** Who takes part in what of a plan. */
     public static TakingPart of(Scenario scenario, Plan plan) {
         Problem problem = ProblemBuilder.of(scenario, plan, PlanUse.CHECK);
+        Judge judge = Judge.of(problem, Explanation.standing(problem));
         Map<String, Set<String>> sessions = new HashMap<>();
         for (Session session : problem.sessions) {
-            if (session.before != null) {
-                sessions.put(session.id, athletes(problem, session.before));
+            Stimulus at = judge.attended(session);
+            if (at != null) {
+                sessions.put(session.id, athletes(problem, at));
             }
         }
         Map<String, Set<String>> commitments = new HashMap<>();

@@ -34,6 +34,9 @@ final class WantWording {
                 "Those who did not play " + thing(fact, 0) + " have nothing by the end of " + names.day(fact.lastDay())
                         + "; wanted: " + family(fact) + ".";
             case "travel-day-light" -> thing(fact, 0) + " lies on a day of long travel: only low work belongs there.";
+            case "attendance" ->
+                thing(fact, 0) + " lies where " + fact.measured() + " of " + fact.group().heads + " in " + group(fact)
+                        + " cannot take part.";
             case "visit-size" -> visitSize(fact);
             case "short-wait" ->
                 group(fact) + " waits " + Names.hours(fact.measured()) + " between visits on "

@@ -2,8 +2,12 @@ package weekwright.engine.explain;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Cost;
 import weekwright.engine.problem.Problem;
@@ -42,6 +46,9 @@ final class WhatIf {
             byPart.add(part(part));
         }
         bySession = (List<Broken>[]) new List<?>[problem.sessions.size()];
+        if (judge.mayOthersChange()) {
+            problem.sessions.forEach(this::own);
+        }
         seen = new int[judge.parts()];
     }
 
@@ -52,9 +59,9 @@ final class WhatIf {
 
     /** What would be if a session lay at an option, or nowhere. */
     Effect of(Session session, @Nullable Stimulus to) {
-        List<Broken> ownBefore = own(session);
+        own(session);
         Cost change = moved(session, to);
-        Effect effect = effect(session, ownBefore, change);
+        Effect effect = effect(session, change);
         judge.revert();
         return effect;
     }
@@ -62,9 +69,9 @@ final class WhatIf {
     /** The same where it clears one of some breaches; else null, which is known much sooner. */
     @Nullable
     Effect clearing(Session session, @Nullable Stimulus to, Set<Key> wanted) {
-        List<Broken> ownBefore = own(session);
+        own(session);
         Cost change = moved(session, to);
-        Effect effect = clears(session, ownBefore, wanted) ? effect(session, ownBefore, change) : null;
+        Effect effect = clears(session, wanted) ? effect(session, change) : null;
         judge.revert();
         return effect;
     }
@@ -76,9 +83,10 @@ final class WhatIf {
         return change;
     }
 
-    private Effect effect(Session session, List<Broken> ownBefore, Cost change) {
+    private Effect effect(Session session, Cost change) {
         Effect effect = new Effect(change, new ArrayList<>(2), new ArrayList<>(2), new ArrayList<>(0));
-        compare(ownBefore, ownNow(session), effect);
+        Set<Session> looked = looked(session);
+        compare(together(looked, this::own), together(looked, this::ownNow), effect);
         question++;
         for (int part : judge.partsLookedAt()) {
             if (seen[part] != question) {
@@ -89,9 +97,28 @@ final class WhatIf {
         return effect;
     }
 
+    /** The session and all others to which other people come now that it has moved. */
+    private Set<Session> looked(Session session) {
+        Set<Session> looked = new LinkedHashSet<>(List.of(session));
+        looked.addAll(judge.sessionsLookedAt());
+        return looked;
+    }
+
+    /** What some sessions break by themselves, each pair of them once. */
+    private static List<Broken> together(Set<Session> some, Function<Session, List<Broken>> own) {
+        if (some.size() == 1) {
+            return own.apply(some.iterator().next());
+        }
+        Map<Key, Broken> all = new LinkedHashMap<>();
+        some.forEach(session -> own.apply(session).forEach(broken -> all.putIfAbsent(broken.key(), broken)));
+        return List.copyOf(all.values());
+    }
+
     /** Most parts hold none of the breaches wanted, and need not be looked at. */
-    private boolean clears(Session session, List<Broken> ownBefore, Set<Key> wanted) {
-        if (anyOf(ownBefore, wanted) && anyGone(ownBefore, ownNow(session), wanted)) {
+    private boolean clears(Session session, Set<Key> wanted) {
+        Set<Session> looked = looked(session);
+        List<Broken> ownBefore = together(looked, this::own);
+        if (anyOf(ownBefore, wanted) && anyGone(ownBefore, together(looked, this::ownNow), wanted)) {
             return true;
         }
         question++;
@@ -135,7 +162,7 @@ final class WhatIf {
         judge.move(session, to);
         judge.settle();
         FactSink facts = new FactSink(problem, judge);
-        judge.explainSession(session, facts.in(Judge.OWN));
+        looked(session).forEach(one -> judge.explainSession(one, facts.in(Judge.OWN)));
         for (int part : Arrays.stream(judge.partsLookedAt()).distinct().toArray()) {
             judge.explainPart(part, facts.in(part));
         }

@@ -45,6 +45,9 @@ final class Wording {
                 thing(fact) + " has " + fact.measured() + " min outside the opening hours of " + facility(fact) + ".";
             case "facility-fits" -> facilityFits(fact);
             case "facility-room" -> facilityRoom(fact);
+            case "quorum" ->
+                thing(fact) + " can have " + (fact.measured() == 0 ? "nobody" : "only " + fact.measured())
+                        + " of those it is for; at least " + fact.limit() + " must come.";
             case "lead-free" -> leadFree(fact);
             case "visits-per-day" ->
                 label(fact.group()) + " comes " + fact.measured() + " times on "
@@ -113,6 +116,9 @@ final class Wording {
     }
 
     private String onePlace(Fact fact) {
+        if (fact.detail() != 0) {
+            return lent(fact);
+        }
         if (fact.measured() < 0) {
             boolean fixture = fact.things().stream().anyMatch(Stimulus::isFixture);
             return first(fact) + " and " + second(fact) + " overlap by " + -fact.measured() + " min"
@@ -120,6 +126,13 @@ final class Wording {
         }
         return first(fact) + " and " + second(fact) + " are " + fact.measured()
                 + " min apart; the way from one to the other takes " + fact.limit() + " min.";
+    }
+
+    private String lent(Fact fact) {
+        boolean secondIsLent = fact.things().get(1).lentBy != null;
+        return (secondIsLent ? second(fact) : first(fact)) + " lies in the minutes that "
+                + (secondIsLent ? first(fact) : second(fact)) + " lends, and leaves " + fact.measured()
+                + " min of them for the way there or back; it takes " + fact.limit() + " min.";
     }
 
     private String leadFree(Fact fact) {

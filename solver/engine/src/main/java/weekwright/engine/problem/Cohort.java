@@ -1,6 +1,7 @@
 package weekwright.engine.problem;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import weekwright.model.scenario.Restriction;
 
 /**
@@ -12,6 +13,7 @@ import weekwright.model.scenario.Restriction;
  * @param athletes ids of those who are listed by name
  * @param representative one of the athletes listed, or an empty text for unnamed people
  * @param restrictions what a clinician allows them
+ * @param own when they can come at all, or null for always
  */
 public record Cohort(
         int index,
@@ -19,7 +21,8 @@ public record Cohort(
         int heads,
         List<String> athletes,
         String representative,
-        List<Restriction> restrictions) {
+        List<Restriction> restrictions,
+        @Nullable FreeTime own) {
     /** Index of the main group. */
     public int mainGroup() {
         return groups.get(0);

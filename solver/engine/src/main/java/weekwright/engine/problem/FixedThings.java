@@ -53,7 +53,7 @@ final class FixedThings {
             StimulusDraft draft, FamilyInfo family, List<Integer> groups, int[] played, int play, int rpeTenths) {
         draft.family = family;
         draft.group = groups.get(0);
-        draft.cohorts = problem.people.of(groups);
+        draft.meantFor(problem.people.of(groups), problem.audiences);
         draft.rpeTenths = rpeTenths;
         draft.appearances = new Appearances(played, play, family.family.warmUpMinutes(), rpeTenths / 10.0);
     }
@@ -68,9 +68,14 @@ final class FixedThings {
         draft.facility = problem.facility(commitment.facility());
         List<Integer> groups = problem.groupIndexes(commitment.groups());
         draft.group = groups.isEmpty() ? -1 : groups.get(0);
-        draft.cohorts = groups.isEmpty() ? problem.people.ofAthletes(commitment.athletes()) : problem.people.of(groups);
+        draft.meantFor(
+                groups.isEmpty() ? problem.people.ofAthletes(commitment.athletes()) : problem.people.of(groups),
+                problem.audiences);
         if (commitment.family() != null) {
             asPractice(draft, problem.family(commitment.family()), commitment.effort(), commitment.minutes());
+            if (commitment.lends() != null) {
+                draft.lends = LentTime.of(commitment.lends(), draft.start, draft.end, draft.warmUp);
+            }
             countTowardsAims(commitment, draft.day);
         }
         problem.fixed.add(draft.done());
@@ -118,7 +123,8 @@ final class FixedThings {
         draft.load = rpe * entry.minutes();
         draft.demand = Demands.sessionDemand(
                 family.family, entry.dose(), problem.groups.get(draft.group).strength());
-        draft.cohorts = without(problem.people.of(groups), entry.except());
+        draft.meantFor(problem.people.of(groups), problem.audiences);
+        draft.cohorts = without(draft.meant, entry.except());
         problem.fixed.add(draft.done());
     }
 

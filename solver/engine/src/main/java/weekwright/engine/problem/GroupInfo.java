@@ -18,8 +18,7 @@ public final class GroupInfo {
     /** People in the group. */
     public final int heads;
 
-    public final Spans windows;
-    public final Spans away;
+    public final FreeTime free;
     public final RuleSettings settings;
     private final List<Stimulus> fixtures = new ArrayList<>();
     private final boolean[] fixtureDays;
@@ -34,8 +33,7 @@ public final class GroupInfo {
         this.group = group;
         this.heads = heads;
         this.settings = settings;
-        windows = calendar.spans(group.windows());
-        away = calendar.awaySpans(group.away());
+        free = new FreeTime(calendar, group.windows(), group.away());
         fixtureDays = new boolean[calendar.days() + 2 * Problem.EDGE];
     }
 
@@ -92,13 +90,11 @@ public final class GroupInfo {
 
     /** Minutes of a span that lie outside the group's windows or inside its absences. */
     public int outside(int from, int to) {
-        int blocked = to - from - windows.inside(from, to);
-        int gone = away.inside(from, to);
-        return Math.min(to - from, blocked + gone);
+        return free.outside(from, to);
     }
 
     /** Minutes by which the group would have to be free longer for a whole span; without end where it is away then. */
     public int freeLonger(int from, int to) {
-        return away.inside(from, to) > 0 ? Integer.MAX_VALUE : windows.missing(from, to);
+        return free.longer(from, to);
     }
 }

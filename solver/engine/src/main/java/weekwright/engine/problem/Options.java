@@ -77,12 +77,43 @@ final class Options {
             if (heldElsewhere || barred(draft, now, day)) {
                 continue;
             }
-            for (int start : starts(draft, now, day)) {
+            List<Integer> starts = starts(draft, now, day);
+            for (int start : starts) {
                 for (Dose dose : doses(draft)) {
-                    addPlaces(draft, found, day, start, dose);
+                    addPlaces(draft, found, start, dose);
                 }
             }
+            boolean startHeld = now != null && draft.pin.start();
+            if (!startHeld && doses(draft).contains(Dose.MICRO)) {
+                addLent(draft, found, day, starts);
+            }
         }
+    }
+
+    /** The first start in lent minutes may lie off the grid. */
+    private void addLent(SessionDraft draft, List<Stimulus> found, int day, List<Integer> grid) {
+        int main = mainMinutes(draft, Dose.MICRO);
+        for (int facility : facilities(draft)) {
+            lenders(draft)
+                    .firstStarts(day, facility)
+                    .distinct()
+                    .filter(start -> !grid.contains(start))
+                    .forEach(start -> {
+                        Stimulus practice = lenders(draft).of(Dose.MICRO, start, main);
+                        if (practice != null && lenders(draft).waysFit(practice, start, main, facility)) {
+                            addPlace(draft, found, start, Dose.MICRO, facility);
+                        }
+                    });
+        }
+    }
+
+    private Lenders lenders(SessionDraft draft) {
+        Lenders lenders = draft.lenders;
+        if (lenders == null) {
+            lenders = new Lenders(problem, draft);
+            draft.lenders = lenders;
+        }
+        return lenders;
     }
 
     /**
@@ -114,23 +145,35 @@ final class Options {
         return gridStarts.computeIfAbsent(day, d -> problem.calendar.gridStarts(d, problem.scenario.gridMinutes()));
     }
 
-    private void addPlaces(SessionDraft draft, List<Stimulus> found, int day, int start, Dose dose) {
-        int end = start + minutes(draft, dose);
-        boolean outside = draft.longer == 0
-                ? draft.group.outside(start, end) > 0
-                : draft.group.freeLonger(start, end) > draft.longer;
-        if (!draft.anyHour && outside) {
-            return;
-        }
+    private void addPlaces(SessionDraft draft, List<Stimulus> found, int start, Dose dose) {
         for (int facility : facilities(draft)) {
-            boolean shut = draft.openOnly
-                    && !draft.anyHour
-                    && facility >= 0
-                    && problem.facilities.get(facility).shut(start, end) > 0;
-            if (!shut) {
-                found.add(stimulus(draft, start, end, day, facility, dose, draft.openOnly ? found.size() : -1));
-            }
+            addPlace(draft, found, start, dose, facility);
         }
+    }
+
+    private void addPlace(SessionDraft draft, List<Stimulus> found, int start, Dose dose, int facility) {
+        Stimulus lentBy = lenders(draft).of(dose, start, mainMinutes(draft, dose));
+        int end = start + (lentBy == null ? minutes(draft, dose) : mainMinutes(draft, dose));
+        if (draft.anyHour
+                || (free(draft, start, end) && (open(draft, start, end, facility) || guest(lentBy, facility)))) {
+            found.add(stimulus(draft, start, end, facility, dose, lentBy, draft.openOnly ? found.size() : -1));
+        }
+    }
+
+    private static boolean free(SessionDraft draft, int start, int end) {
+        return draft.longer == 0
+                ? draft.group.outside(start, end) == 0
+                : draft.group.freeLonger(start, end) <= draft.longer;
+    }
+
+    private boolean open(SessionDraft draft, int start, int end, int facility) {
+        return !draft.openOnly
+                || facility < 0
+                || problem.facilities.get(facility).shut(start, end) == 0;
+    }
+
+    private static boolean guest(@Nullable Stimulus lentBy, int facility) {
+        return lentBy != null && lentBy.facility == facility;
     }
 
     /** The doses of the aim; one that is held need not be among them. */
@@ -168,7 +211,7 @@ final class Options {
     }
 
     private int minutes(SessionDraft draft, Dose dose) {
-        if (draft.like != null) {
+        if (draft.like != null && draft.like.lentBy == null) {
             return draft.like.minutes();
         }
         Aim aim = draft.aim == null ? null : draft.aim.aim;
@@ -179,12 +222,23 @@ final class Options {
                 aim == null ? 1.0 : aim.weekFactor(draft.week));
     }
 
+    /** Minutes after the warm-up; none where the family has no main part. */
+    private int mainMinutes(SessionDraft draft, Dose dose) {
+        if (draft.like != null && draft.like.lentBy != null) {
+            return draft.like.minutes();
+        }
+        return minutes(draft, dose) - draft.family.family.warmUpMinutes();
+    }
+
+    /** Where it stands; of minutes that the coach gives an extra session in lent minutes all are its main part. */
     private Stimulus standing(SessionDraft draft, Placement placement) {
         int start = problem.calendar.minute(placement.start());
         Integer given = draft.aim == null ? placement.minutes() : null;
-        int end = start + (given == null ? minutes(draft, placement.dose()) : given);
-        int day = problem.calendar.day(placement.start().date());
-        return stimulus(draft, start, end, day, problem.facility(placement.facility()), placement.dose(), -1);
+        int main = given == null ? mainMinutes(draft, placement.dose()) : given;
+        Stimulus lentBy = lenders(draft).of(placement.dose(), start, main);
+        int whole = given == null ? minutes(draft, placement.dose()) : given;
+        int end = start + (lentBy == null ? whole : main);
+        return stimulus(draft, start, end, problem.facility(placement.facility()), placement.dose(), lentBy, -1);
     }
 
     private Stimulus addOnce(List<Stimulus> found, Stimulus now) {
@@ -196,49 +250,51 @@ final class Options {
                 return option;
             }
         }
-        StimulusDraft copy = new StimulusDraft(now.kind, now.index).at(now.start, now.end, problem.calendar);
-        fill(copy, now.group, now.family, now.facility, now.dose, found.size(), now.learning);
-        copy.cohorts = now.cohorts;
+        StimulusDraft copy = StimulusDraft.like(now);
+        copy.option = found.size();
         Stimulus added = copy.done();
         found.add(added);
         return added;
     }
 
-    private Stimulus stimulus(SessionDraft draft, int start, int end, int day, int facility, Dose dose, int option) {
+    private Stimulus stimulus(
+            SessionDraft draft, int start, int end, int facility, Dose dose, @Nullable Stimulus lentBy, int option) {
+        FamilyInfo of = draft.family;
         StimulusDraft stimulus = new StimulusDraft(Kind.PLACEMENT, draft.index).at(start, end, problem.calendar);
-        boolean learning = draft.aim != null && draft.aim.aim.learning();
-        fill(stimulus, draft.group.index, draft.family, facility, dose, option, learning);
-        int[] cohorts = takingPart(draft, start);
-        stimulus.cohorts = problem.people.allowed(cohorts, draft.family, dose, problem.calendar.date(day));
-        return stimulus.done();
-    }
-
-    private void fill(
-            StimulusDraft stimulus,
-            int group,
-            @Nullable FamilyInfo family,
-            int facility,
-            Dose dose,
-            int option,
-            boolean learning) {
-        FamilyInfo of = java.util.Objects.requireNonNull(family);
-        int minutes = stimulus.end - stimulus.start;
-        stimulus.group = group;
+        stimulus.group = draft.group.index;
         stimulus.family = of;
         stimulus.facility = facility;
         stimulus.dose = dose;
         stimulus.option = option;
-        stimulus.learning = learning;
-        stimulus.warmUp = Math.min(of.family.warmUpMinutes(), minutes);
+        stimulus.learning = draft.aim != null && draft.aim.aim.learning();
+        stimulus.lentBy = lentBy;
+        stimulus.warmUp = lentBy == null ? Math.min(of.family.warmUpMinutes(), end - start) : 0;
         stimulus.rpeTenths = (int) Math.round(of.family.rpe() * 10);
-        stimulus.load = stimulus.rpeTenths * minutes;
-        stimulus.demand =
-                Demands.sessionDemand(of.family, dose, problem.groups.get(group).strength());
+        stimulus.load = stimulus.rpeTenths * (end - start);
+        stimulus.demand = Demands.sessionDemand(of.family, dose, draft.group.strength());
+        stimulus.meantFor(meant(draft.group.index, draft.aim, start), problem.audiences);
+        stimulus.cohorts = problem.people.allowed(stimulus.meant, of, dose, problem.calendar.date(stimulus.day));
+        return stimulus.done();
     }
 
-    private int[] takingPart(SessionDraft draft, int start) {
-        int[] all = problem.people.of(List.of(draft.group.index));
-        Share whom = draft.aim == null ? Share.ALL : draft.aim.aim.whom();
+    /** Makes all sets of people known for whom sessions of the aims may be. */
+    void meetAudiences() {
+        for (AimInfo aim : problem.aims) {
+            int group = aim.group.index;
+            problem.audiences.of(group, problem.people.of(List.of(group)));
+            problem.audiences.of(group, meant(group, aim, Integer.MIN_VALUE));
+            for (Stimulus fixture : problem.fixed) {
+                if (fixture.isFixture()) {
+                    problem.audiences.of(group, meant(group, aim, fixture.start + 1));
+                }
+            }
+        }
+    }
+
+    /** Whom a session is for: its group, or those of it who played the latest fixture before, or those who did not. */
+    private int[] meant(int group, @Nullable AimInfo aim, int start) {
+        int[] all = problem.people.of(List.of(group));
+        Share whom = aim == null ? Share.ALL : aim.aim.whom();
         if (whom == Share.ALL) {
             return all;
         }

@@ -30,10 +30,12 @@ final class People {
 
     final List<Cohort> cohorts;
     private final Scenario scenario;
+    private final Calendar calendar;
     private final int[][] ofGroup;
 
-    People(Scenario scenario) {
+    People(Scenario scenario, Calendar calendar) {
         this.scenario = scenario;
+        this.calendar = calendar;
         Map<String, List<Athlete>> named = new LinkedHashMap<>();
         for (Athlete athlete : scenario.athletes()) {
             named.computeIfAbsent(signature(athlete), key -> new ArrayList<>()).add(athlete);
@@ -186,7 +188,9 @@ final class People {
         Athlete first = alike.get(0);
         List<Integer> groups = first.groups().stream().map(this::groupIndex).toList();
         List<String> ids = alike.stream().map(Athlete::id).toList();
-        cohorts.add(new Cohort(cohorts.size(), groups, ids.size(), ids, first.id(), first.restrictions()));
+        boolean always = first.windows().isEmpty() && first.away().isEmpty();
+        FreeTime own = always ? null : new FreeTime(calendar, first.windows(), first.away());
+        cohorts.add(new Cohort(cohorts.size(), groups, ids.size(), ids, first.id(), first.restrictions(), own));
     }
 
     private void addUnnamed(int group) {
@@ -196,7 +200,7 @@ final class People {
                 .count();
         int unnamed = heads(scenario, of) - listed;
         if (unnamed > 0) {
-            cohorts.add(new Cohort(cohorts.size(), List.of(group), unnamed, List.of(), "", List.of()));
+            cohorts.add(new Cohort(cohorts.size(), List.of(group), unnamed, List.of(), "", List.of(), null));
         }
     }
 

@@ -41,6 +41,10 @@ public final class Problem {
     /** The family whose hours hold after a short appearance in a fixture: acceleration. */
     public final FamilyInfo shortAppearance;
 
+    /** Who may have to miss something. */
+    public final MayMiss mayMiss;
+
+    private final Audiences audiences;
     private final Options options;
     private final boolean[][] mayLead;
     private final int[][] travelMinutes;
@@ -67,6 +71,7 @@ public final class Problem {
         lineOf = new int[sessions.size()];
         java.util.Arrays.fill(lineOf, -1);
         liftLines.forEach(line -> line.sessions.forEach(session -> lineOf[session.index] = line.index));
+        audiences = builder.audiences;
         options = new Options(builder);
         mayLead = new boolean[staff.size()][sessions.size()];
         for (StaffInfo member : staff) {
@@ -92,6 +97,9 @@ public final class Problem {
                     .sorted()
                     .toArray();
         }
+        options.meetAudiences();
+        audiences.compare(cohorts, groups);
+        mayMiss = new MayMiss(this, audiences);
         travelMinutes = longestLegs();
         knownFrom = cohorts.stream()
                 .mapToInt(cohort -> firstKnownDay(cohort, builder))
@@ -131,6 +139,19 @@ public final class Problem {
                 }
             }
         }
+    }
+
+    /** Whether a leg of a fixture's travel that is too long for a free day of a cohort touches one of some days. */
+    public boolean longTravel(Stimulus fixture, int cohort, int firstDay, int lastDay) {
+        int warmUp = fixture.family == null ? 0 : fixture.family.family.warmUpMinutes();
+        return longLeg(fixture.occupiedStart, fixture.start - warmUp, cohort, firstDay, lastDay)
+                || longLeg(fixture.end, fixture.occupiedEnd, cohort, firstDay, lastDay);
+    }
+
+    private boolean longLeg(int from, int to, int cohort, int firstDay, int lastDay) {
+        return to - from > longTravelMinutes(cohort)
+                && calendar.dayOf(from) <= lastDay
+                && calendar.dayOf(to - 1) >= firstDay;
     }
 
     private int longTravelMinutes(int cohort) {
@@ -189,7 +210,7 @@ public final class Problem {
         }
         AimInfo aim = sessions.get(booking.index).aim;
         boolean all = aim == null || aim.aim.whom() == weekwright.model.scenario.Share.ALL;
-        return all ? groups.get(booking.group).heads : heads(booking.cohorts);
+        return all ? groups.get(booking.group).heads : heads(booking.meant);
     }
 
     private Stimulus[] fixedOn(int cohort, int day) {
@@ -221,6 +242,16 @@ public final class Problem {
     /** The same, were the group free so many minutes longer at either end of its hours. */
     public List<Stimulus> thinkable(Session session, int longer) {
         return options.thinkable(session, longer);
+    }
+
+    /** Whether those of a session's people whom a thing is for are so few that the session can do without them. */
+    public boolean alone(Stimulus thing, Stimulus session) {
+        return audiences.alone(thing.audience, session.audience);
+    }
+
+    /** The fewest of so many people who must come to a group's session: at least one. */
+    public int fewestToCome(GroupInfo group, int heads) {
+        return Math.max(1, heads - Audiences.most(group.group.quorum(), heads));
     }
 
     /** The lift line of a session, by its place in {@link #liftLines}, or -1 where its family has no variants. */

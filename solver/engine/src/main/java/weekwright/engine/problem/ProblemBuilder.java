@@ -27,6 +27,7 @@ public final class ProblemBuilder {
     final Map<String, Integer> facilityIndex = new LinkedHashMap<>();
     final Map<String, Integer> groupIndex = new LinkedHashMap<>();
     final People people;
+    final Audiences audiences = new Audiences();
     final List<GroupInfo> groups = new ArrayList<>();
     final List<FacilityInfo> facilities = new ArrayList<>();
     final List<StaffInfo> staff = new ArrayList<>();
@@ -46,7 +47,7 @@ public final class ProblemBuilder {
         for (Family family : known) {
             families.put(family.id(), new FamilyInfo(families.size(), family));
         }
-        people = new People(scenario);
+        people = new People(scenario, calendar);
         for (Facility facility : scenario.facilities()) {
             facilityIndex.put(facility.id(), facilities.size());
             facilities.add(new FacilityInfo(facilities.size(), facility, calendar));

@@ -28,6 +28,10 @@ final class SessionDraft {
 
     boolean stays;
 
+    /** The practices that lend minutes to it; looked up when first asked for. */
+    @Nullable
+    Lenders lenders;
+
     @Nullable
     Stimulus before;
 

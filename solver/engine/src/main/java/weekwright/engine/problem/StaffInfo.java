@@ -6,23 +6,21 @@ import weekwright.model.scenario.StaffMember;
 public final class StaffInfo {
     public final int index;
     public final StaffMember member;
-    public final Spans windows;
-    private final Spans away;
+    public final FreeTime free;
 
     StaffInfo(int index, StaffMember member, Calendar calendar) {
         this.index = index;
         this.member = member;
-        windows = calendar.spans(member.windows());
-        away = calendar.awaySpans(member.away());
+        free = new FreeTime(calendar, member.windows(), member.away());
     }
 
     /** Whether this person works through a whole span. */
     public boolean works(int from, int to) {
-        return windows.inside(from, to) == to - from && away.inside(from, to) == 0;
+        return free.outside(from, to) == 0;
     }
 
     /** Minutes by which this person would have to work longer for a whole span; without end for who is away then. */
     public int worksLonger(int from, int to) {
-        return away.inside(from, to) > 0 ? Integer.MAX_VALUE : windows.missing(from, to);
+        return free.longer(from, to);
     }
 }

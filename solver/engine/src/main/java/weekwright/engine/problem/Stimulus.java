@@ -49,12 +49,22 @@ public final class Stimulus {
     public final int load;
     /** Cohorts that take part, in order; of a fixture all cohorts of its groups, the bench too. */
     public final int[] cohorts;
+    /** Cohorts that it is for, in order, those included who sit it out or missed it. */
+    public final int[] meant;
+    /** Which set of people that is, and whose session. */
+    final int audience;
+    /** The practice in whose lent minutes it lies, or null. */
+    public final @Nullable Stimulus lentBy;
+    /** The minutes that a practice lends, or null. */
+    public final @Nullable LentTime lends;
     /** Of a fixture, who plays how much; null of anything else. */
     public final @Nullable Appearances appearances;
     /** Where it stands among its session's options; -1 for fixed things. */
     public final int option;
     /** Whether a new skill is being learnt in it. */
     public final boolean learning;
+    /** The same where all come whom no clinician keeps away: itself, unless somebody sits it out. */
+    public final Stimulus base;
     /** Staff member named for it in place of who leads its session, or -1. */
     public final int lead;
     /** Variant named for it in place of its session's, by its place in the family's list, or -1. */
@@ -78,36 +88,39 @@ public final class Stimulus {
         demand = draft.demand;
         load = draft.load;
         cohorts = draft.cohorts;
+        meant = draft.meant;
+        audience = draft.audience;
+        lentBy = draft.lentBy;
+        lends = draft.lends;
         appearances = draft.appearances;
         option = draft.option;
         learning = draft.learning;
         lead = draft.lead;
         variant = draft.variant;
+        base = draft.base == null ? this : draft.base;
+    }
+
+    /** The same without one of the cohorts that take part. */
+    public Stimulus without(int cohort) {
+        StimulusDraft draft = StimulusDraft.like(this);
+        draft.base = base;
+        draft.cohorts =
+                java.util.Arrays.stream(cohorts).filter(one -> one != cohort).toArray();
+        return draft.done();
     }
 
     /** The same under another lead, or with another variant; -1 leaves either as it is. It is none of the options. */
     public Stimulus with(int otherLead, int otherVariant) {
-        StimulusDraft draft = new StimulusDraft(kind, index);
-        draft.group = group;
-        draft.family = family;
-        draft.dose = dose;
-        draft.start = start;
-        draft.end = end;
-        draft.before = start - occupiedStart;
-        draft.after = occupiedEnd - end;
-        draft.day = day;
-        draft.runsOver = runsOver;
-        draft.facility = facility;
-        draft.warmUp = warmUp;
-        draft.rpeTenths = rpeTenths;
-        draft.demand = demand;
-        draft.load = load;
-        draft.cohorts = cohorts;
-        draft.appearances = appearances;
-        draft.learning = learning;
+        StimulusDraft draft = StimulusDraft.like(base);
+        draft.option = -1;
         draft.lead = otherLead < 0 ? lead : otherLead;
         draft.variant = otherVariant < 0 ? variant : otherVariant;
         return draft.done();
+    }
+
+    /** Whether it is held where the practice is that lends it minutes: it takes no room of its own. */
+    public boolean isGuest() {
+        return lentBy != null && lentBy.facility == facility;
     }
 
     /** Whether it was placed by us or by hand, and not fixed from outside. */

@@ -29,7 +29,7 @@ final class AfterFixtureRules {
                 return;
             }
             Breach breach = view.breach();
-            for (int cohort : view.second().cohorts) {
+            for (int cohort : view.cohorts(view.second())) {
                 if (view.first().playedBy(cohort)) {
                     int limit = minutes.asked(view, family, cohort).must();
                     if (limit > 0 && view.gap() < limit) {
@@ -62,7 +62,7 @@ final class AfterFixtureRules {
                 return;
             }
             Breach breach = view.breach();
-            for (int cohort : view.second().cohorts) {
+            for (int cohort : view.cohorts(view.second())) {
                 if (view.first().playedBy(cohort)) {
                     int limit =
                             hours.counted(minutes.asked(view, family, cohort).want());

@@ -203,7 +203,7 @@ final class BeforeFixtureRules {
     }
 
     private static void addPlayers(PairView view, Breach breach, int cost, int measured, int limit) {
-        for (int cohort : view.first().cohorts) {
+        for (int cohort : view.cohorts(view.first())) {
             if (view.second().playedBy(cohort)) {
                 breach.add(cohort, view.heads(cohort), cost, measured, limit);
             }

@@ -45,6 +45,13 @@ final class Blocks {
         }
     }
 
+    /** Whether the hours that the harder work of the earlier of two blocks must have are missing, by what we placed. */
+    static boolean tooNear(DayState earlier, DayState later) {
+        return later.blockStart - earlier.blockEnd < earlier.blockCross
+                && (earlier.blockPlaced || later.blockPlaced)
+                && earlier.blockCross > 0;
+    }
+
     private static boolean anyBlock(GroupView view) {
         for (int cohort : view.cohorts()) {
             if (view.day(cohort, view.day()).block()) {

@@ -160,13 +160,15 @@ public final class DayState {
             largest = Math.max(largest, demand);
             sum += demand;
             load += thing.loadFor(cohort);
+            int lent = lent(thing, things, count);
             if (sharesWarmUps(thing)) {
-                load -= saved(thing, family, before, sprinted, lifted);
+                int saved = saved(thing, family, before, sprinted, lifted);
+                load -= saved + Math.min(thing.load - saved, thing.rpeTenths * lent);
                 sprinted |= family.sprint;
                 lifted |= family.lift;
-                before = thing;
+                before = thing.lentBy == null ? thing : before;
             }
-            note(thing, family, cohort);
+            note(thing, family, cohort, lent);
         }
         others = sum - largest;
         dayClass = busyAtAll(things, count) ? Demands.classOf(largest, others, load) : DayClass.FREE;
@@ -207,6 +209,15 @@ public final class DayState {
         blockPlaced = false;
     }
 
+    /** Minutes of a practice in which the cohort does what lies in them. */
+    private static int lent(Stimulus practice, Stimulus[] things, int count) {
+        int minutes = 0;
+        for (int i = 0; practice.lends != null && i < count; i++) {
+            minutes += things[i].lentBy == practice ? things[i].minutes() : 0;
+        }
+        return minutes;
+    }
+
     private static boolean sharesWarmUps(Stimulus thing) {
         return thing.kind == Kind.PLACEMENT || thing.kind == Kind.COMMITMENT;
     }
@@ -234,7 +245,7 @@ public final class DayState {
         return false;
     }
 
-    private void note(Stimulus thing, FamilyInfo family, int cohort) {
+    private void note(Stimulus thing, FamilyInfo family, int cohort, int lent) {
         placed |= thing.placed();
         if (!family.recovery) {
             busy = true;
@@ -242,7 +253,7 @@ public final class DayState {
         }
         fixture |= thing.playedBy(cohort);
         noteMet(thing, family, cohort);
-        noteMinutes(thing, family);
+        noteMinutes(thing, family, lent);
         boolean tiring = thing.kind != Kind.HISTORY
                 && thing.demandFor(cohort) > Demands.LOW_TO
                 && family.order < FamilyInfo.TIRING_FROM;
@@ -270,13 +281,13 @@ public final class DayState {
         met |= thing.appearances.nearBest(cohort) ? SPRINTING : 0;
     }
 
-    private void noteMinutes(Stimulus thing, FamilyInfo family) {
+    private void noteMinutes(Stimulus thing, FamilyInfo family, int lent) {
         if (!sharesWarmUps(thing)) {
             return;
         }
-        wholeMinutes += thing.minutes();
+        wholeMinutes += Math.max(0, thing.minutes() - lent);
         if (family.counted) {
-            mainMinutes += thing.minutes() - thing.warmUp;
+            mainMinutes += Math.max(0, thing.minutes() - thing.warmUp - lent);
             placedCounts |= thing.placed();
         }
     }

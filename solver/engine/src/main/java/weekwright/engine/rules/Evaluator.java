@@ -69,7 +69,7 @@ final class Evaluator {
 
     /** A placement by itself, or that a session is not placed. */
     void placement(Session session, @Nullable Stimulus at, Sink sink) {
-        PlacementView view = new PlacementView(problem, session).of(session, at);
+        PlacementView view = new PlacementView(problem, timelines.attendance, session).of(session, at);
         for (RuleOn<PlacementView> rule : rules.get(session.group.index).placement) {
             rule.judge(view, sink);
         }
@@ -77,7 +77,10 @@ final class Evaluator {
 
     /** What is told of a session's pins. */
     void pins(Session session, @Nullable Stimulus at, Sink sink) {
-        judge(rules.get(session.group.index).pins, new PlacementView(problem, session).of(session, at), sink);
+        judge(
+                rules.get(session.group.index).pins,
+                new PlacementView(problem, timelines.attendance, session).of(session, at),
+                sink);
     }
 
     /** A placement with everything fixed that is near it in time and shares people with it. */
@@ -241,7 +244,8 @@ final class Evaluator {
         for (int i = 0; i < staff.sessions().length; i++) {
             if (staff.missing()[i]) {
                 Session session = problem.sessions.get(staff.sessions()[i].index);
-                PlacementView view = new PlacementView(problem, session).of(session, staff.sessions()[i]);
+                PlacementView view =
+                        new PlacementView(problem, timelines.attendance, session).of(session, staff.sessions()[i]);
                 judge(rules.get(session.group.index).lead, view, sink);
             }
         }

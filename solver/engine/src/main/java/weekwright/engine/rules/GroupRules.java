@@ -11,6 +11,9 @@ import weekwright.engine.rules.AimRules.AimMost;
 import weekwright.engine.rules.AimRules.AimTarget;
 import weekwright.engine.rules.AimRules.DoseKept;
 import weekwright.engine.rules.AimRules.EvenSpread;
+import weekwright.engine.rules.AttendanceRules.EverybodyComes;
+import weekwright.engine.rules.AttendanceRules.Quorum;
+import weekwright.engine.rules.AttendanceRules.SitsOut;
 import weekwright.engine.rules.BeforeFixtureRules.BeforeFixture;
 import weekwright.engine.rules.BeforeFixtureRules.BeforeFixtureMargin;
 import weekwright.engine.rules.BeforeFixtureRules.DayBeforeLight;
@@ -116,6 +119,7 @@ public final class GroupRules {
                 new InsideWindow(s),
                 new FacilityOpen(s),
                 new FacilityFits(s),
+                new Quorum(s),
                 new PrimerWindow(s),
                 new TravelDayLight(s),
                 new SprintMetres(s),
@@ -123,6 +127,8 @@ public final class GroupRules {
                 new PreferredTime(s),
                 new PreferredFacility(s),
                 new KeepPlan(s),
+                new EverybodyComes(s),
+                new SitsOut(s),
                 new MarksOld(s)));
         pair = on(List.of(
                 new OnePlaceAtATime(s),

@@ -15,12 +15,16 @@ final class Journal {
 
     private record DayBefore(int cohort, int day, DayState state) {}
 
+    private record AbsenceBefore(
+            int cohort, int session, @Nullable Absence absence) {}
+
     private record StaffBefore(int day, StaffDay staff) {}
 
     private record ScopeBefore(int scope, Cost cost) {}
 
     private final List<Moved> moves = new ArrayList<>();
     private final List<DayBefore> days = new ArrayList<>();
+    private final List<AbsenceBefore> absences = new ArrayList<>();
     private final List<StaffBefore> staff = new ArrayList<>();
     private final List<ScopeBefore> scopes = new ArrayList<>();
     private final ArrayDeque<Cost> spareCosts = new ArrayDeque<>();
@@ -34,6 +38,15 @@ final class Journal {
 
     void changed(int cohort, int day, DayState before) {
         days.add(new DayBefore(cohort, day, before));
+    }
+
+    void changed(int cohort, int session, @Nullable Absence before) {
+        absences.add(new AbsenceBefore(cohort, session, before));
+    }
+
+    /** Sessions that were moved, or to which others come; one may come twice. */
+    List<Session> moved() {
+        return moves.stream().map(Moved::session).toList();
     }
 
     void changed(int day, StaffDay before) {
@@ -62,6 +75,7 @@ final class Journal {
     void clear(Cost total) {
         lookedCount = 0;
         moves.clear();
+        absences.clear();
         days.clear();
         staff.clear();
         scopes.forEach(scope -> spareCosts.push(scope.cost()));
@@ -73,6 +87,11 @@ final class Journal {
         for (int i = moves.size() - 1; i >= 0; i--) {
             timelines.put(moves.get(i).session().index, moves.get(i).from());
         }
+        for (int i = absences.size() - 1; i >= 0; i--) {
+            AbsenceBefore before = absences.get(i);
+            timelines.attendance.restore(before.cohort(), before.session(), before.absence());
+        }
+        timelines.attendance.settled();
         for (int i = days.size() - 1; i >= 0; i--) {
             timelines.setDay(
                     days.get(i).cohort(), days.get(i).day(), days.get(i).state());

@@ -1,6 +1,10 @@
 package weekwright.engine.rules;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Cost;
@@ -37,12 +41,18 @@ public final class Judge {
     private final Cost total = new Cost();
     private final Cost[] kept;
     private final @Nullable Cost[][] byOption;
+    /** The same of options that some sit out. */
+    private final Map<Stimulus, Cost> byTurnout = new HashMap<>();
+
     private final @Nullable Cost[] unplaced;
     private final Marks marks;
     private final boolean[][] dirty;
     private final int[] dirtyCohorts;
     private final int[] dirtyDays;
     private int dirtyCount;
+    private final int[] reseated;
+    private final boolean[] isReseated;
+    private int reseatedCount;
 
     /** A judge of an empty plan. */
     public Judge(Problem problem) {
@@ -58,6 +68,8 @@ public final class Judge {
         dirty = new boolean[problem.cohorts.size()][problem.calendar.days()];
         dirtyCohorts = new int[problem.cohorts.size() * problem.calendar.days()];
         dirtyDays = new int[dirtyCohorts.length];
+        reseated = new int[problem.sessions.size()];
+        isReseated = new boolean[reseated.length];
         for (int scope = 0; scope < kept.length; scope++) {
             kept[scope] = new Cost();
             evaluator.scope(scope, sink.into(kept[scope]));
@@ -83,20 +95,26 @@ public final class Judge {
 
     /** Where a session lies, or null. */
     public @Nullable Stimulus at(Session session) {
+        Stimulus at = timelines.at(session.index);
+        return at == null ? null : at.base;
+    }
+
+    /** Where a session lies, with those who come to it as the plan stands, or null. */
+    public @Nullable Stimulus attended(Session session) {
         return timelines.at(session.index);
     }
 
     /** Where all sessions lie. */
     public @Nullable Stimulus[] placements() {
         @Nullable Stimulus[] all = new @Nullable Stimulus[problem.sessions.size()];
-        Arrays.setAll(all, timelines::at);
+        problem.sessions.forEach(session -> all[session.index] = at(session));
         return all;
     }
 
     /** Puts a session somewhere, or nowhere; {@link #settle} must follow before costs are read. */
     public void move(Session session, @Nullable Stimulus to) {
         Stimulus from = timelines.at(session.index);
-        if (from == to) {
+        if (to == null ? from == null : from != null && from.base == to) {
             return;
         }
         journal.moved(session, from);
@@ -171,11 +189,15 @@ public final class Judge {
             touchStaff(at);
         }
         for (int cohort : at.cohorts) {
-            if (!dirty[cohort][at.day]) {
-                dirty[cohort][at.day] = true;
-                dirtyCohorts[dirtyCount] = cohort;
-                dirtyDays[dirtyCount++] = at.day;
-            }
+            touchDay(cohort, at.day);
+        }
+    }
+
+    private void touchDay(int cohort, int day) {
+        if (!dirty[cohort][day]) {
+            dirty[cohort][day] = true;
+            dirtyCohorts[dirtyCount] = cohort;
+            dirtyDays[dirtyCount++] = day;
         }
     }
 
@@ -208,19 +230,24 @@ public final class Judge {
     /** What an option costs by itself and with fixed things: it never changes, so it is worked out once. */
     private Cost alone(Session session, Stimulus at) {
         if (at.option < 0) {
-            Cost once = new Cost();
-            evaluator.placement(session, at, sink.into(once));
-            evaluator.pairsWithFixed(at, sink);
-            return once;
+            return workedOutAlone(session, at);
         }
-        @Nullable Cost[] known = java.util.Objects.requireNonNull(byOption[session.index]);
+        if (at != at.base) {
+            return byTurnout.computeIfAbsent(at, any -> workedOutAlone(session, at));
+        }
+        @Nullable Cost[] known = Objects.requireNonNull(byOption[session.index]);
         Cost cost = known[at.option];
         if (cost == null) {
-            cost = new Cost();
-            evaluator.placement(session, at, sink.into(cost));
-            evaluator.pairsWithFixed(at, sink);
+            cost = workedOutAlone(session, at);
             known[at.option] = cost;
         }
+        return cost;
+    }
+
+    private Cost workedOutAlone(Session session, Stimulus at) {
+        Cost cost = new Cost();
+        evaluator.placement(session, at, sink.into(cost));
+        evaluator.pairsWithFixed(at, sink);
         return cost;
     }
 
@@ -232,6 +259,7 @@ public final class Judge {
 
     /** Works out what the moves since the last call have touched, and tells what the plan costs. */
     public Cost settle() {
+        seatAnew();
         for (int i = 0; i < dirtyCount; i++) {
             int cohort = dirtyCohorts[i];
             int day = dirtyDays[i];
@@ -253,6 +281,49 @@ public final class Judge {
         }
         marks.clear();
         return total;
+    }
+
+    /** Decides who comes; sessions to which others come than before are judged anew. */
+    private void seatAnew() {
+        timelines.attendance.settle((line, session, before) -> {
+            Absence now = line.absence(session.index);
+            if (!Objects.equals(before, now)) {
+                journal.changed(line.cohort, session.index, before);
+            }
+            Stimulus at = Objects.requireNonNull(timelines.at(session.index));
+            if (at.has(line.cohort) != (now == null) && !isReseated[session.index]) {
+                isReseated[session.index] = true;
+                reseated[reseatedCount++] = session.index;
+            }
+        });
+        for (int i = 0; i < reseatedCount; i++) {
+            isReseated[reseated[i]] = false;
+            reseat(problem.sessions.get(reseated[i]));
+        }
+        reseatedCount = 0;
+    }
+
+    /** Nothing has changed where a cohort changed its mind twice. */
+    private void reseat(Session session) {
+        Stimulus from = Objects.requireNonNull(timelines.at(session.index));
+        Stimulus to = timelines.attendance.attended(from);
+        if (Arrays.equals(from.cohorts, to.cohorts)) {
+            return;
+        }
+        journal.moved(session, from);
+        total.subtract(alone(session, from));
+        total.subtract(pairs(from));
+        timelines.put(session.index, to);
+        total.add(alone(session, to));
+        total.add(pairs(to));
+        for (int cohort : from.base.cohorts) {
+            if (from.has(cohort) != to.has(cohort)) {
+                touchDay(cohort, from.day);
+            }
+        }
+        if (session.aim != null && session.aim.aim.learning()) {
+            scopes.aim(session.aim.index, 7 * session.week, marks);
+        }
     }
 
     /** Works out who leads on a day; where that changes, the weeks of the aims are looked at again. */
@@ -350,6 +421,16 @@ public final class Judge {
         return journal.looked();
     }
 
+    /** Sessions that were moved, or to which others come, since the last {@link #keep}; one may come twice. */
+    public List<Session> sessionsLookedAt() {
+        return journal.moved();
+    }
+
+    /** Whether anybody may ever have to miss a session, so that moving one may change what another breaks. */
+    public boolean mayOthersChange() {
+        return problem.mayMiss.anybody();
+    }
+
     /** Tells a sink what is broken in one part of the plan; not what is only told. */
     public void explainPart(int part, Sink facts) {
         evaluator.scope(part, facts);
@@ -391,7 +472,7 @@ public final class Judge {
     }
 
     /** Ids of the rules in force for a group. */
-    public java.util.List<String> rulesInForce(int group) {
+    public List<String> rulesInForce(int group) {
         return teller().rules(group).ids();
     }
 }

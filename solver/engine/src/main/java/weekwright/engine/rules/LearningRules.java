@@ -31,7 +31,8 @@ final class LearningRules {
                     || first.start == second.start
                     || first.family == null
                     || second.family == null
-                    || !ofToday(first, second)) {
+                    || !ofToday(first, second)
+                    || lentTheStart(first, second)) {
                 return;
             }
             int earlier = first.family.order;
@@ -42,6 +43,11 @@ final class LearningRules {
                 view.addCommon(breach, skill ? newSkill : pointsPerBreach(), earlier, later);
                 report(sink, view, breach);
             }
+        }
+
+        /** A practice that lends its start lets the other go first. */
+        private static boolean lentTheStart(Stimulus practice, Stimulus session) {
+            return session.lentBy == practice && practice.lends != null && practice.lends.atStart();
         }
 
         private static boolean ofToday(Stimulus first, Stimulus second) {

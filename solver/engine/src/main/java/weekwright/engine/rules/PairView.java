@@ -1,5 +1,6 @@
 package weekwright.engine.rules;
 
+import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.GroupInfo;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Stimulus;
@@ -9,6 +10,7 @@ public final class PairView extends View {
     private Stimulus first;
     private Stimulus second;
     private GroupInfo group;
+    private int @Nullable [] only;
 
     PairView(Problem problem, Stimulus any, GroupInfo anyGroup) {
         super(problem);
@@ -24,7 +26,19 @@ public final class PairView extends View {
         first = inOrder ? a : b;
         second = inOrder ? b : a;
         group = problem.groups.get(groupOf());
+        only = null;
         return this;
+    }
+
+    /** Looks at the pair for one cohort alone, which takes part in both. */
+    PairView only(int cohort) {
+        only = new int[] {cohort};
+        return this;
+    }
+
+    /** Whom the view looks at among those who take part in a thing. */
+    int[] cohorts(Stimulus of) {
+        return only == null ? of.cohorts : only;
     }
 
     /** The later placement's group; of two fixed things the later one's. */
@@ -59,7 +73,7 @@ public final class PairView extends View {
 
     /** Adds all cohorts that take part in both, at one cost a head. */
     void addCommon(Breach breach, int cost, int measured, int limit) {
-        for (int cohort : first.cohorts) {
+        for (int cohort : cohorts(first)) {
             if (second.has(cohort)) {
                 breach.add(cohort, heads(cohort), cost, measured, limit);
             }

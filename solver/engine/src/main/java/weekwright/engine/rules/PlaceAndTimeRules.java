@@ -11,6 +11,9 @@ final class PlaceAndTimeRules {
 
     /** Nobody is in two things at once, travel, transfers and fixture warm-up included. */
     static final class OnePlaceAtATime extends RuleOn<PairView> {
+        /** One lies in minutes that the other lends, and the way there and back does not. */
+        static final int LENT = 1;
+
         OnePlaceAtATime(RuleSettings settings) {
             super("one-place-at-a-time", settings);
         }
@@ -20,13 +23,22 @@ final class PlaceAndTimeRules {
             Stimulus first = view.first();
             Stimulus second = view.second();
             int transfer = view.problem.transferMinutes(first.facility, second.facility);
-            int gap = Math.max(second.occupiedStart - first.occupiedEnd, first.occupiedStart - second.occupiedEnd);
+            boolean lent = second.lentBy == first || first.lentBy == second;
+            int gap = lent
+                    ? leftForTheWay(first, second)
+                    : Math.max(second.occupiedStart - first.occupiedEnd, first.occupiedStart - second.occupiedEnd);
             if (gap < transfer) {
-                Breach breach = view.breach();
+                Breach breach = view.breach().detail(lent ? LENT : 0);
                 view.addCommon(breach, pointsPerBreach(), gap, transfer);
                 report(sink, view, breach);
             }
         }
+    }
+
+    private static int leftForTheWay(Stimulus first, Stimulus second) {
+        Stimulus session = second.lentBy == first ? second : first;
+        Stimulus practice = java.util.Objects.requireNonNull(session.lentBy);
+        return java.util.Objects.requireNonNull(practice.lends).forTheWay(session.start, session.end);
     }
 
     /** A session lies wholly in its group's free time. */
@@ -54,7 +66,7 @@ final class PlaceAndTimeRules {
         @Override
         void judge(PlacementView view, Sink sink) {
             Stimulus at = view.at();
-            if (at == null || at.facility < 0) {
+            if (at == null || at.facility < 0 || at.isGuest()) {
                 return;
             }
             int shut = view.problem.facilities.get(at.facility).shut(at.start, at.end);

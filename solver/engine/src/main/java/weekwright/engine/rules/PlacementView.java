@@ -9,10 +9,12 @@ import weekwright.engine.problem.Stimulus;
 /** A session and where it lies, or that it lies nowhere. */
 public final class PlacementView extends View {
     private Session session;
+    private final Attendance attendance;
     private @Nullable Stimulus at;
 
-    PlacementView(Problem problem, Session any) {
+    PlacementView(Problem problem, Attendance attendance, Session any) {
         super(problem);
+        this.attendance = attendance;
         session = any;
     }
 
@@ -30,6 +32,12 @@ public final class PlacementView extends View {
     /** Where it lies, or null when it is not placed. */
     public @Nullable Stimulus at() {
         return at;
+    }
+
+    /** Why a cohort sits it out, or null. */
+    @Nullable
+    Absence absence(int cohort) {
+        return attendance.absence(cohort, session.index);
     }
 
     @Override

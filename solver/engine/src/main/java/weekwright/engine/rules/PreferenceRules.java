@@ -90,7 +90,7 @@ final class PreferenceRules {
             StayClose stay = view.problem.stayClose;
             Session session = view.session();
             Stimulus before = session.before;
-            if (stay == null || before == null || view.at() == before) {
+            if (stay == null || before == null || standsStill(view.at(), before)) {
                 return;
             }
             int cost = stay.published() ? published(before, view.at()) : draft;
@@ -100,6 +100,10 @@ final class PreferenceRules {
             Breach breach = view.breach().days(before.day, before.day);
             breach.addAmount(view.group().heads, (int) Math.round(cost * factor), 1, 0);
             report(sink, view, breach);
+        }
+
+        private static boolean standsStill(@Nullable Stimulus at, Stimulus before) {
+            return at != null && at.base == before;
         }
 
         private int published(Stimulus before, @Nullable Stimulus at) {

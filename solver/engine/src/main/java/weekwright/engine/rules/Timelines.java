@@ -15,6 +15,9 @@ final class Timelines implements DayBook {
     /** Sessions placed, by facility and day. */
     final DayLists byFacility;
 
+    /** Who comes to what. */
+    final Attendance attendance;
+
     private final @Nullable Stimulus[] at;
     private final DayState[][] days;
     private final DayState[][] fixedDays;
@@ -40,6 +43,7 @@ final class Timelines implements DayBook {
         for (Cohort cohort : problem.cohorts) {
             fillFixed(cohort.index(), length);
         }
+        attendance = new Attendance(problem, this, visiting);
     }
 
     private void fillFixed(int cohort, int length) {
@@ -52,7 +56,7 @@ final class Timelines implements DayBook {
         }
     }
 
-    /** Where a session lies, or null. */
+    /** Where a session lies, with those who come to it, or null. */
     @Nullable
     Stimulus at(int session) {
         return at[session];
@@ -64,7 +68,7 @@ final class Timelines implements DayBook {
         if (from != null) {
             overnight[from.day] -= from.runsOver ? 1 : 0;
             byGroup.remove(from.group, from);
-            if (from.facility >= 0) {
+            if (takesRoom(from)) {
                 byFacility.remove(from.facility, from);
             }
         }
@@ -72,10 +76,15 @@ final class Timelines implements DayBook {
         if (to != null) {
             overnight[to.day] += to.runsOver ? 1 : 0;
             byGroup.add(to.group, to);
-            if (to.facility >= 0) {
+            if (takesRoom(to)) {
                 byFacility.add(to.facility, to);
             }
         }
+        attendance.put(from, to);
+    }
+
+    private static boolean takesRoom(Stimulus session) {
+        return session.facility >= 0 && !session.isGuest();
     }
 
     @Override

@@ -8,6 +8,8 @@ import weekwright.engine.testing.RuleExamples;
 import weekwright.engine.testing.Squad;
 import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.scenario.Measure;
+import weekwright.model.scenario.Pathway;
+import weekwright.model.scenario.RestrictionLimit;
 
 /** The sentences of facts and packs, word for word, and that a group is named where there are several. */
 class FactWordingTest {
@@ -106,6 +108,96 @@ class FactWordingTest {
         assertThat(many.judged().only("marks-old").athletes()).hasSize(7);
     }
 
+    private static Squad technique() {
+        return squad().placed("technique", "2027-03-02T10:00");
+    }
+
+    @Test
+    void sits_out_whom_and_why() {
+        assertThat(text("sits-out"))
+                .isEqualTo("Technique drill / new skill (Tue 2 Mar 10:00) goes on without Ash, for whom Shift of ash"
+                        + " (Tue 2 Mar 09:30) comes first.");
+        Squad exam = technique().athlete("ash").busy("2027-03-02T10:00", "2027-03-02T12:00");
+        assertThat(text(exam, "sits-out"))
+                .isEqualTo("Technique drill / new skill (Tue 2 Mar 10:00) goes on without Ash, who cannot come at that"
+                        + " time.");
+        Squad injured = squad().athlete("ash")
+                .restricted(RestrictionLimit.NONE, "2027-03-02", "2027-03-02", Pathway.ACCELERATION)
+                .athlete("birch")
+                .restricted(RestrictionLimit.NONE, "2027-03-02", "2027-03-02", Pathway.ACCELERATION)
+                .placed("acceleration", "2027-03-02T10:00");
+        assertThat(text(injured, "sits-out"))
+                .isEqualTo("Acceleration 10-40 m (Tue 2 Mar 10:00) goes on without Ash and Birch, by a clinician's"
+                        + " word.");
+        Squad several = technique()
+                .athlete("ash")
+                .busy("2027-03-02T10:00", "2027-03-02T12:00")
+                .athlete("birch")
+                .commitment("shift", null, "2027-03-02T09:30")
+                .only("birch");
+        assertThat(text(several, "sits-out"))
+                .isEqualTo("Technique drill / new skill (Tue 2 Mar 10:00) goes on without Ash and Birch, who have other"
+                        + " things to do.");
+    }
+
+    @Test
+    void sits_out_for_another_group_and_where_nobody_is_named() {
+        Squad guest = technique()
+                .athlete("ash", Squad.ID, "juniors")
+                .group("juniors")
+                .placed("trunk-and-balance", "2027-03-02T10:20")
+                .of("juniors");
+        assertThat(text(guest, "sits-out"))
+                .isEqualTo("Juniors: Trunk, balance, stability (Tue 2 Mar 10:20) goes on without Ash, for whom Squad"
+                        + " comes first: Technique drill / new skill (Tue 2 Mar 10:00).");
+        Squad counted = technique()
+                .heads(1)
+                .group("juniors")
+                .placed("trunk-and-balance", "2027-03-02T10:20")
+                .of("juniors");
+        assertThat(counted.judged().of("sits-out")).isEmpty();
+    }
+
+    @Test
+    void sits_out_what_would_be_too_much() {
+        Squad visits = technique()
+                .placed("tempo-run", "2027-03-02T18:00")
+                .athlete("ash")
+                .commitment("school", "trunk-and-balance", "2027-03-02T06:00")
+                .only("ash");
+        assertThat(text(visits, "sits-out"))
+                .endsWith(" goes on without Ash: it would be one visit too many on that day.");
+        Squad highDays = squad().highDays(0, 1, 1)
+                .athlete("ash")
+                .commitment("club", "heavy-lower-knee", "2027-03-01T10:00")
+                .only("ash")
+                .placed("max-velocity", "2027-03-04T10:00");
+        assertThat(text(highDays, "sits-out"))
+                .endsWith(" goes on without Ash: it would be one high day too many in that week.");
+        Squad hardWork = squad().athlete("ash")
+                .commitment("club", "lower-hypertrophy", "2027-03-01T17:00")
+                .only("ash")
+                .placed("acceleration", "2027-03-03T09:00");
+        assertThat(text(hardWork, "sits-out"))
+                .endsWith(" goes on without Ash: the hard work of another day lies too near.");
+        Squad running = squad().athlete("ash")
+                .commitment("club", "acceleration", "2027-03-01T10:00")
+                .only("ash")
+                .placed("heavy-lower-knee", "2027-03-02T10:00")
+                .placed("max-velocity", "2027-03-03T10:00")
+                .placed("heavy-lower-hip", "2027-03-04T10:00");
+        assertThat(text(running, "sits-out"))
+                .endsWith(" goes on without Ash: it would be one high day too many in a row.");
+        Squad freeDay = squad().athlete("ash")
+                .commitment("club", "technique", "2027-03-07T10:00")
+                .only("ash");
+        for (int day = 1; day <= 6; day++) {
+            freeDay.placed("technique", "2027-03-0" + day + "T10:00");
+        }
+        assertThat(text(freeDay, "sits-out"))
+                .endsWith(" (Sat 6 Mar 10:00) goes on without Ash: it would take the free day from that week.");
+    }
+
     /** Each with the source of the hours that are named. */
     @Test
     void fixtures_close() {
@@ -184,6 +276,7 @@ class FactWordingTest {
         Squad both = squad().athlete("ash", Squad.ID, "juniors")
                 .placed("technique", "2027-03-02T10:00")
                 .group("juniors")
+                .quorum(1)
                 .placed("trunk-and-balance", "2027-03-02T10:20")
                 .of("juniors");
         assertThat(text(both, "one-place-at-a-time")).startsWith("Squad and Juniors: Technique drill ");

@@ -80,6 +80,13 @@ class WantWordingTest {
     }
 
     @Test
+    void attendance() {
+        assertThat(text("attendance"))
+                .isEqualTo("Technique drill / new skill (Tue 2 Mar 10:00) lies where 1 of 10 in Squad cannot take part."
+                        + " Concerns Ash.");
+    }
+
+    @Test
     void visit_size() {
         assertThat(text("visit-size"))
                 .isEqualTo(

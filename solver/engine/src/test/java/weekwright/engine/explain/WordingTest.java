@@ -10,8 +10,10 @@ import weekwright.engine.testing.RuleExamples;
 import weekwright.engine.testing.Squad;
 import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.FacilityKind;
+import weekwright.model.scenario.LendsAt;
 import weekwright.model.scenario.Pathway;
 import weekwright.model.scenario.RestrictionLimit;
+import weekwright.model.scenario.Share;
 
 /** Every sentence that a finding can say, word for word: what was found, what should be, and whom it concerns. */
 class WordingTest {
@@ -62,6 +64,31 @@ class WordingTest {
         assertThat(text(narrow, "facility-fits"))
                 .isEqualTo(
                         "Maximal velocity sprinting (Tue 2 Mar 18:00) needs a straight of 80 m; Turf pitch has 60 m.");
+    }
+
+    @Test
+    void one_place_at_a_time_in_lent_minutes() {
+        Squad far = squad().transfer("weights-room", "turf-pitch", 10)
+                .practice("practice", "2027-03-02T18:00")
+                .at("turf-pitch")
+                .lending(30, LendsAt.START)
+                .placed("full-body-strength", "2027-03-02T18:20")
+                .dose(Dose.MICRO);
+        assertThat(text(far, "one-place-at-a-time"))
+                .isEqualTo(
+                        "Full-body strength (Tue 2 Mar 18:20) lies in the minutes that Practice (Tue 2 Mar 18:00) lends,"
+                                + " and leaves 5 min of them for the way there or back; it takes 10 min.");
+    }
+
+    @Test
+    void quorum() {
+        assertThat(text("quorum"))
+                .isEqualTo("Technique drill / new skill (Tue 2 Mar 10:00) can have only 7 of those it is for; at least"
+                        + " 8 must come.");
+        Squad nobody = squad().aim("technique", 0, 1, 1).whom(Share.NOT_PLAYED).placed("technique", "2027-03-02T10:00");
+        assertThat(text(nobody, "quorum"))
+                .isEqualTo("Technique drill / new skill (Tue 2 Mar 10:00) can have nobody of those it is for; at least"
+                        + " 1 must come.");
     }
 
     @Test

@@ -7,10 +7,13 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.scenario.Athlete;
+import weekwright.model.scenario.PerWeek;
 
 /** Who comes to which placement: a few people with something else to do sit a session out, many do not. */
 final class Attendance {
@@ -53,35 +56,31 @@ final class Attendance {
                                 (Thing placement) -> person.groups().indexOf(placement.group()))
                         .thenComparing(Thing.IN_TIME))
                 .forEach(placement -> {
-                    boolean yields = isFew(cohort.size(), placement) && isKeptAway(person, placement, attended);
+                    boolean yields = isOutsideOwnTimes(person, placement) || isKeptAway(person, placement, attended);
                     (yields ? satOut : attended).add(placement);
                 });
         return satOut;
     }
 
-    /** At most the share of those whom a session is for that its group can do without. */
-    private boolean isFew(int heads, Thing placement) {
-        Fraction quorum = Fraction.of(the.group(placement.group()).quorum());
-        Fraction share = Fraction.of(heads, placement.who().meant().size());
-        return !share.above(Fraction.ONE.minus(quorum));
-    }
-
-    /** Whether few of those whom the placement is for have the other thing to do. */
+    /** Whether those of the placement's people who have the other thing to do are no more than it can do without. */
     private boolean isTheirsAlone(Thing thing, Thing placement) {
         Set<String> both = new LinkedHashSet<>(placement.who().meant());
         both.retainAll(thing.who().meant());
-        return isFew(both.size(), placement);
+        Fraction quorum = Fraction.of(the.group(placement.group()).quorum());
+        Fraction share = Fraction.of(both.size(), placement.who().meant().size());
+        return !share.above(Fraction.ONE.minus(quorum));
     }
 
     private boolean isKeptAway(Person person, Thing placement, List<Thing> attended) {
         List<Thing> theirs = attended.stream()
                 .filter(thing -> isTheirsAlone(thing, placement))
                 .toList();
-        return isOutsideOwnTimes(person, placement)
-                || theirs.stream().anyMatch(thing -> clashes(person, placement, thing))
+        return theirs.stream().anyMatch(thing -> clashes(person, placement, thing))
                 || tooManyVisits(person, placement, attended, theirs)
                 || tooManyHighDays(person, placement, attended, theirs)
-                || noFreeDay(person, placement, attended, theirs);
+                || tooManyHighDaysInTheWeek(person, placement, attended, theirs)
+                || noFreeDay(person, placement, attended, theirs)
+                || hardWorkTooNear(person, placement, attended, theirs);
     }
 
     private boolean isOutsideOwnTimes(Person person, Thing placement) {
@@ -123,7 +122,7 @@ final class Attendance {
         String rule = "visits-per-day";
         String group = person.mainGroup();
         int most = (int) the.settings().get(group).number(rule, "visits");
-        Day without = new Day(the, person, placement.date(), attended);
+        Day without = day(person, placement.date(), attended);
         return isMust(rule, placement.group())
                 && Visit.of(with(placement, without)).size() > most
                 && Visit.of(without).size() <= most
@@ -133,7 +132,7 @@ final class Attendance {
     private boolean tooManyHighDays(Person person, Thing placement, List<Thing> attended, List<Thing> theirs) {
         String rule = "four-high-days";
         int length = (int) the.settings().get(person.mainGroup()).number(rule, "days");
-        Day without = new Day(the, person, placement.date(), attended);
+        Day without = day(person, placement.date(), attended);
         Day with = with(placement, without);
         return isMust(rule, placement.group())
                 && IntStream.range(0, length)
@@ -155,7 +154,7 @@ final class Attendance {
         int week = the.weeks().numberOf(placement.date());
         int asked = (int) the.settings().get(person.mainGroup()).number(rule, "days");
         List<LocalDate> dates = the.weeks().datesOf(week);
-        Day without = new Day(the, person, placement.date(), attended);
+        Day without = day(person, placement.date(), attended);
         Day with = with(placement, without);
         return isMust(rule, placement.group())
                 && the.weeks().isWhole(week)
@@ -164,6 +163,76 @@ final class Attendance {
                 && dates.stream()
                         .flatMap(date -> without.on(date).whatKeepsItFromBeingFree().stream())
                         .anyMatch(theirs::contains);
+    }
+
+    /** More high days than the coach allows the main group, as far as what is placed makes them. */
+    private boolean tooManyHighDaysInTheWeek(Person person, Thing placement, List<Thing> attended, List<Thing> theirs) {
+        PerWeek wanted = the.mainGroup(person).highDays();
+        int week = the.weeks().numberOf(placement.date());
+        if (wanted == null || !isMust("high-days-most", placement.group())) {
+            return false;
+        }
+        long most = the.weeks().share(wanted, week).most();
+        Day without = day(person, placement.date(), attended);
+        Day with = with(placement, without);
+        List<LocalDate> dates = the.weeks().datesOf(week);
+        return isTooMuch(with, dates, most)
+                && !isTooMuch(without, dates, most)
+                && dates.stream()
+                        .map(with::on)
+                        .filter(Day::isHigh)
+                        .flatMap(day -> day.stimuli().stream())
+                        .anyMatch(theirs::contains);
+    }
+
+    private static boolean isTooMuch(Day any, List<LocalDate> dates, long most) {
+        List<Day> high = dates.stream().map(any::on).filter(Day::isHigh).toList();
+        long ours =
+                high.stream().filter(day -> !day.withoutPlacements().isHigh()).count();
+        return Math.min(high.size() - most, ours) > 0;
+    }
+
+    /** The hours from the hard work of the day before to that of this day, and from this day's to the next one's. */
+    private boolean hardWorkTooNear(Person person, Thing placement, List<Thing> attended, List<Thing> theirs) {
+        Day without = day(person, placement.date(), attended);
+        Day with = with(placement, without);
+        return isMust("high-block-floor", placement.group())
+                && Stream.of(blockBefore(with), blockAfter(with))
+                        .flatMap(Optional::stream)
+                        .anyMatch(other -> isTooNear(with, other)
+                                && !isTooNear(without, other)
+                                && Stream.of(without, other)
+                                        .flatMap(day -> day.stimuli().stream())
+                                        .anyMatch(theirs::contains));
+    }
+
+    private static Optional<Day> blockBefore(Day day) {
+        return IntStream.rangeClosed(1, Recovery.DAYS_TO_THE_NEXT_BLOCK)
+                .mapToObj(back -> day.on(day.date().minusDays(back)))
+                .filter(other -> !other.block().isEmpty())
+                .findFirst();
+    }
+
+    private static Optional<Day> blockAfter(Day day) {
+        return IntStream.rangeClosed(1, Recovery.DAYS_TO_THE_NEXT_BLOCK)
+                .mapToObj(ahead -> day.on(day.date().plusDays(ahead)))
+                .filter(other -> !other.block().isEmpty())
+                .findFirst();
+    }
+
+    private static boolean isTooNear(Day day, Day other) {
+        boolean before = other.date().isBefore(day.date());
+        Recovery.Block earlier = new Recovery.Block(before ? other.date() : day.date(), (before ? other : day).block());
+        Recovery.Block later = new Recovery.Block(before ? day.date() : other.date(), (before ? day : other).block());
+        return !earlier.sessions().isEmpty()
+                && !later.sessions().isEmpty()
+                && (Judge.isOurs(earlier.sessions()) || Judge.isOurs(later.sessions()))
+                && earlier.hoursTo(later).below(earlier.crossHours());
+    }
+
+    private Day day(Person person, LocalDate date, List<Thing> attended) {
+        return new Day(
+                the, person, date, attended.stream().sorted(Thing.IN_TIME).toList());
     }
 
     private static Day with(Thing placement, Day without) {

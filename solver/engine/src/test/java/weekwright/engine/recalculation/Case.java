@@ -36,9 +36,7 @@ record Case(
         for (Group group : scenario.groups()) {
             settings.put(group.id(), Packs.settings(rulebook, scenario, group));
         }
-        // Until the engine judges who comes, everybody does, and nothing is lent.
-        boolean judged = rulebook.rule("attendance").judged();
-        List<Thing> asMeant = Things.of(scenario, inForce, roster, plan, judged);
+        List<Thing> asMeant = Things.of(scenario, inForce, roster, plan);
         Case everybody = new Case(
                 scenario,
                 inForce,
@@ -47,7 +45,7 @@ record Case(
                 Cohorts.of(scenario, roster, asMeant),
                 asMeant,
                 settings);
-        return judged ? everybody.with(new Attendance(everybody).things()) : everybody;
+        return everybody.with(new Attendance(everybody).things());
     }
 
     private Case with(List<Thing> others) {

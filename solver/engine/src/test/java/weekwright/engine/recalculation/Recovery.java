@@ -13,7 +13,7 @@ import weekwright.model.scenario.Pathway;
 /** Hours from one hard thing to the next. */
 final class Recovery extends Judge {
     /** A block and the next one count as neighbours up to this many days apart. */
-    private static final int DAYS_TO_THE_NEXT_BLOCK = 5;
+    static final int DAYS_TO_THE_NEXT_BLOCK = 5;
 
     Recovery(Case the, Ledger ledger) {
         super(the, ledger);
@@ -113,7 +113,7 @@ final class Recovery extends Judge {
     }
 
     /** A high day without a fixture, as one stretch of work. */
-    private record Block(LocalDate date, List<Thing> sessions) {
+    record Block(LocalDate date, List<Thing> sessions) {
         Thing first() {
             return sessions.stream().min(Thing.IN_TIME).orElseThrow();
         }

@@ -36,21 +36,19 @@ final class Things {
     private final Scenario scenario;
     private final Catalogue catalogue;
     private final Roster roster;
-    private final boolean lends;
     private final List<Thing> all = new ArrayList<>();
 
-    private Things(Scenario scenario, Catalogue catalogue, Roster roster, boolean lends) {
-        this.lends = lends;
+    private Things(Scenario scenario, Catalogue catalogue, Roster roster) {
         this.scenario = scenario;
         this.catalogue = catalogue;
         this.roster = roster;
     }
 
     /**
-     * All things in order of time, with what is lent where lending counts. The placements are read last, for who played decides on whose line some of them lie.
+     * All things in order of time. The placements are read last, for who played decides on whose line some of them lie.
      */
-    static List<Thing> of(Scenario scenario, Catalogue catalogue, Roster roster, Plan plan, boolean lends) {
-        Things things = new Things(scenario, catalogue, roster, lends);
+    static List<Thing> of(Scenario scenario, Catalogue catalogue, Roster roster, Plan plan) {
+        Things things = new Things(scenario, catalogue, roster);
         scenario.history().stream().filter(LogEntry::done).forEach(entry -> things.all.add(things.done(entry)));
         scenario.fixtures().forEach(fixture -> things.all.add(things.fixture(fixture)));
         scenario.commitments().forEach(commitment -> things.all.add(things.commitment(commitment)));
@@ -227,9 +225,11 @@ final class Things {
         Aim aim = PlacementIds.aimOf(scenario, placement);
         Instant start = placement.start().instant(scenario.zone());
         int main = mainMinutes(placement, family, aim);
-        String lentBy = lender(placement, start, main);
+        Integer given = aim == null ? placement.minutes() : null;
+        int mainIfLent = given == null ? main : given;
+        String lentBy = lender(placement, start, mainIfLent);
         int warmUp = lentBy == null ? warmUp(placement, family, aim) : 0;
-        int minutes = main + warmUp;
+        int minutes = lentBy == null ? main + warmUp : mainIfLent;
         Instant end = after(start, minutes);
         List<Person> meant = meant(placement.group(), aim, start);
         List<Person> allowed = meant.stream()
@@ -267,7 +267,7 @@ final class Things {
         return all.stream()
                 .filter(thing -> thing.lends() != null && thing.family() != null)
                 .filter(thing -> thing.groups().contains(placement.group()))
-                .filter(thing -> lends && placement.dose() == Dose.MICRO && main > 0)
+                .filter(thing -> placement.dose() == Dose.MICRO && main > 0)
                 .filter(thing -> !start.isBefore(LentMinutes.from(thing)) && !end.isAfter(LentMinutes.to(thing)))
                 .map(Thing::key)
                 .findFirst()

@@ -752,6 +752,7 @@ class FixtureRulesTest {
     private static Squad sprintersBeforeTheSquadsMatch() {
         return squad().group("sprinters")
                 .heads(8)
+                .quorum(1)
                 .athlete("ash", Squad.ID, "sprinters")
                 .placed("max-velocity", "2027-03-04T18:00")
                 .of("sprinters")

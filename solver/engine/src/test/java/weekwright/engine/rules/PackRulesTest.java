@@ -151,6 +151,7 @@ class PackRulesTest {
     @Test
     void hours_are_shared_by_those_who_spend_them() {
         Squad one = drills(200)
+                .quorum(1)
                 .athlete("ash")
                 .commitment("course", "technique", "2027-03-01T15:00")
                 .lasting(60)

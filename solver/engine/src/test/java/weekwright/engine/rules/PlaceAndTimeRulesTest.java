@@ -94,7 +94,8 @@ class PlaceAndTimeRulesTest {
 
     @Test
     void one_place_at_a_time_an_athletes_own_shift_touches_that_athlete_alone() {
-        Squad squad = squad().athlete("ash")
+        Squad squad = squad().quorum(1)
+                .athlete("ash")
                 .commitment("shift", null, "2027-03-02T09:00")
                 .only("ash")
                 .lasting(75)
@@ -125,6 +126,7 @@ class PlaceAndTimeRulesTest {
     @Test
     void one_place_at_a_time_holds_across_groups_for_whoever_is_in_both() {
         Squad squad = squad().group("sprinters")
+                .quorum(1)
                 .athlete("ash", Squad.ID, "sprinters")
                 .placed("technique", "2027-03-02T10:00")
                 .placed("trunk-and-balance", "2027-03-02T10:20")

@@ -209,6 +209,7 @@ class WeekShapeRulesTest {
     @Test
     void free_day_each_athlete_has_one() {
         Squad squad = sixDays()
+                .quorum(1)
                 .athlete("ash")
                 .commitment("club", "technique", "2027-03-07T10:00")
                 .only("ash");

@@ -157,7 +157,8 @@ class WhoTakesPartTest {
     /** Ash, a sprinter first, does the squad's sessions as well: the days are told to the sprinters. */
     @Test
     void an_athlete_of_two_groups_has_the_days_of_both_under_the_first() {
-        Squad squad = squad().group("sprinters")
+        Squad squad = squad().quorum(1)
+                .group("sprinters")
                 .heads(4)
                 .athlete("ash", "sprinters", Squad.ID)
                 .placed("technique", "2027-03-02T08:00")

@@ -70,6 +70,7 @@ final class Crew {
 
     final String id;
     int heads = 10;
+    double quorum = Group.USUAL_QUORUM;
     GroupKind kind = GroupKind.FIELD;
     Phase phase = Phase.IN_SEASON;
     Level level = Level.TRAINED;
@@ -95,7 +96,7 @@ final class Crew {
                 phase,
                 level,
                 heads,
-                Group.USUAL_QUORUM,
+                quorum,
                 windows,
                 away,
                 highDays,

@@ -50,8 +50,8 @@ record Naming(boolean backwards, boolean otherNames) {
                 null,
                 athlete.born(),
                 athlete.marks(),
-                List.of(),
-                List.of(),
+                athlete.windows(),
+                athlete.away(),
                 athlete.restrictions());
     }
 

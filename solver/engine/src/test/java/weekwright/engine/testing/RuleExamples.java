@@ -66,6 +66,9 @@ public final class RuleExamples {
         example(
                 "facility-fits",
                 () -> squad().placed("heavy-lower-knee", "2027-03-02T18:00").at("turf-pitch"));
+        example("quorum", () -> withShifts("ash", "birch", "cedar"));
+        example("attendance", () -> withShifts("ash"));
+        example("sits-out", () -> withShifts("ash").level("sits-out", RuleLevel.WANT));
         example(
                 "lead-free",
                 () -> squad().staff("speed-coach", "max-velocity")
@@ -81,6 +84,17 @@ public final class RuleExamples {
         example(
                 "night-rest",
                 () -> squad().placed("technique", "2027-03-02T22:30").placed("mobility", "2027-03-03T06:00"));
+    }
+
+    /** Technique at ten, and a shift of their own at that time for each of some. */
+    private static Squad withShifts(String... athletes) {
+        Squad squad = squad().placed("technique", "2027-03-02T10:00");
+        for (String id : athletes) {
+            squad.athlete(id)
+                    .commitment("shift-of-" + id, null, "2027-03-02T09:30")
+                    .only(id);
+        }
+        return squad;
     }
 
     private static void recovery() {

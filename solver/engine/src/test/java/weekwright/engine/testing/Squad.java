@@ -29,6 +29,8 @@ import weekwright.model.scenario.Facility;
 import weekwright.model.scenario.FacilityKind;
 import weekwright.model.scenario.FixtureWeight;
 import weekwright.model.scenario.GroupKind;
+import weekwright.model.scenario.Lends;
+import weekwright.model.scenario.LendsAt;
 import weekwright.model.scenario.Level;
 import weekwright.model.scenario.Mark;
 import weekwright.model.scenario.Measure;
@@ -119,6 +121,12 @@ public final class Squad {
 
     public Squad heads(int number) {
         crew().heads = number;
+        return this;
+    }
+
+    /** The share of the group that a session needs. */
+    public Squad quorum(double share) {
+        crew().quorum = share;
         return this;
     }
 
@@ -235,6 +243,28 @@ public final class Squad {
         return athlete(athlete, athlete.born(), athlete.marks(), all);
     }
 
+    /** A time at which the athlete cannot come. */
+    public Squad busy(String from, String to) {
+        Athlete athlete = athletes.remove(athletes.size() - 1);
+        List<Away> all = new ArrayList<>(athlete.away());
+        all.add(absence(from, to));
+        return athlete(athlete, athlete.windows(), all);
+    }
+
+    /** Hours in which alone the athlete can come, on some weekdays or on all. */
+    public Squad comes(String from, String to, Weekday... on) {
+        Athlete athlete = athletes.remove(athletes.size() - 1);
+        List<Window> all = new ArrayList<>(athlete.windows());
+        all.add(hours(from, to, on));
+        return athlete(athlete, all, athlete.away());
+    }
+
+    private Squad athlete(Athlete of, List<Window> windows, List<Away> away) {
+        athletes.add(new Athlete(
+                of.id(), of.name(), of.groups(), null, of.born(), of.marks(), windows, away, of.restrictions()));
+        return this;
+    }
+
     /** The athlete's birth date. */
     public Squad born(String date) {
         Athlete athlete = athletes.remove(athletes.size() - 1);
@@ -263,7 +293,7 @@ public final class Squad {
 
     private Squad athlete(Athlete of, @Nullable LocalDate born, List<Mark> marks, List<Restriction> restrictions) {
         athletes.add(
-                new Athlete(of.id(), of.name(), of.groups(), null, born, marks, List.of(), List.of(), restrictions));
+                new Athlete(of.id(), of.name(), of.groups(), null, born, marks, of.windows(), of.away(), restrictions));
         return this;
     }
 
@@ -311,6 +341,11 @@ public final class Squad {
 
     public Squad effort(Effort effort) {
         return latest(thing -> thing.effort = effort);
+    }
+
+    /** The commitment lends minutes to micro sessions, at its start or its end. */
+    public Squad lending(int minutes, LendsAt at) {
+        return latest(thing -> thing.lends = new Lends(minutes, at));
     }
 
     /** The commitment is of these athletes alone. */

@@ -11,6 +11,7 @@ import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.Effort;
 import weekwright.model.scenario.Fixture;
 import weekwright.model.scenario.FixtureWeight;
+import weekwright.model.scenario.Lends;
 import weekwright.model.scenario.LogEntry;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.PersonEntry;
@@ -51,6 +52,9 @@ final class Thing {
 
     @Nullable
     Double rpe;
+
+    @Nullable
+    Lends lends;
 
     FixtureWeight weight = FixtureWeight.REGULAR;
     Travel travel = Travel.NONE;
@@ -113,7 +117,7 @@ final class Thing {
                 given(minutes),
                 facility == null ? null : naming.id(facility),
                 effort,
-                null);
+                lends);
     }
 
     LogEntry entry(Naming naming) {

@@ -23,6 +23,7 @@ import weekwright.engine.testing.Squad;
 import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.GroupKind;
+import weekwright.model.scenario.LendsAt;
 import weekwright.model.scenario.Level;
 import weekwright.model.scenario.Measure;
 import weekwright.model.scenario.Priority;
@@ -34,7 +35,7 @@ import weekwright.scenarios.SquadGenerator;
 
 /** What the judge keeps while sessions move is what it would find on looking at the whole plan anew. */
 class IncrementalJudgeTest {
-    /** 200,000 moves in all: many on small weeks, fewer on those where a fresh look takes longer. */
+    /** 240,000 moves in all: many on small weeks, fewer on those where a fresh look takes longer. */
     static Stream<Arguments> scenarios() {
         return Stream.of(
                 Arguments.of(SquadGenerator.tiny(1), 50_000),
@@ -47,7 +48,83 @@ class IncrementalJudgeTest {
                 Arguments.of(Scenarios.read("clash"), 5_000),
                 Arguments.of(threeWeeks(), 10_000),
                 Arguments.of(liftsThatRotate(), 10_000),
-                Arguments.of(factsThatCost(), 10_000));
+                Arguments.of(factsThatCost(), 10_000),
+                Arguments.of(peopleWithOtherThingsToDo(), 5_000),
+                Arguments.of(Scenarios.read("two-groups"), 3_000),
+                Arguments.of(Scenarios.read("four-evenings"), 2_000),
+                Arguments.of(SquadGenerator.club(1), 400),
+                Arguments.of(SquadGenerator.club(4), 400));
+    }
+
+    /** Two squads with sprinters in common, an exam, a shift, a second club, a bench and minutes that practice lends. */
+    private static Scenario peopleWithOtherThingsToDo() {
+        return squad().days(16)
+                .heads(10)
+                .highDays(0, 2, 2)
+                .athlete("ash", Squad.ID, "sprinters")
+                .athlete("birch", "sprinters", Squad.ID)
+                .athlete("cedar")
+                .busy("2027-03-03T08:00", "2027-03-05T12:00")
+                .athlete("date")
+                .comes("08:00", "13:00")
+                .athlete("elm")
+                .level("sits-out", RuleLevel.WANT)
+                .window("08:00", "20:00")
+                .done("fixture", "2027-02-27T15:00")
+                .without("ash", "elm")
+                .fixture("cup-tie", "2027-03-06T15:00")
+                .expecting("ash", 0)
+                .expecting("elm", 0)
+                .practice("practice", "2027-03-03T17:00")
+                .lending(20, LendsAt.START)
+                .practice("next-practice", "2027-03-10T17:00")
+                .lending(20, LendsAt.END)
+                .commitment("shift", null, "2027-03-02T09:00")
+                .lasting(300)
+                .only("date", "elm")
+                .commitment("club", "heavy-lower-knee", "2027-03-09T10:00")
+                .only("ash")
+                .commitment("school", "small-sided-games", "2027-03-11T10:00")
+                .only("birch")
+                .aim("heavy-lower-knee", 1, 2, 2)
+                .doses(Dose.FULL, Dose.MICRO)
+                .aim("acceleration", 0, 1, 2)
+                .doses(Dose.FULL, Dose.MICRO)
+                .aim("technique", 0, 2, 3)
+                .learning()
+                .aim("repeated-sprint", 0, 1, 1)
+                .whom(Share.NOT_PLAYED)
+                .aim("pool-recovery", 0, 1, 1)
+                .whom(Share.PLAYED)
+                .group("sprinters")
+                .heads(6)
+                .kind(GroupKind.SPRINT)
+                .highDays(0, 3, 3)
+                .window("08:00", "20:00")
+                .aim("max-velocity", 1, 2, 3)
+                .aim("lower-hypertrophy", 0, 2, 2)
+                .aim("tempo-run", 0, 2, 3)
+                .scenario();
+    }
+
+    /** Otherwise the moves above would say little of who comes. */
+    @Test
+    void the_people_with_other_things_to_do_sit_out_for_every_reason() {
+        Problem problem = ProblemBuilder.of(peopleWithOtherThingsToDo());
+        Judge judge = new Judge(problem);
+        Random random = new Random(7);
+        Set<Integer> reasons = new TreeSet<>();
+        for (int plan = 0; plan < 60; plan++) {
+            problem.sessions.forEach(session -> judge.move(session, anywhere(session, random)));
+            judge.settle();
+            judge.explain((rule, view, breach, heads) -> {
+                if (rule.id().equals("sits-out")) {
+                    reasons.add(breach.detail());
+                }
+            });
+        }
+        assertThat(reasons).containsExactly(-1, 1, 2, 3, 4, 5, 6, 7);
+        assertThat(broken(peopleWithOtherThingsToDo())).contains("quorum", "attendance", "sits-out");
     }
 
     /** Lifts with short runs, so that hardly a line can be filled for nothing, and leads who are away now and then. */
