@@ -20,7 +20,7 @@ public final class Grown {
         List<Facility> facilities = new ArrayList<>(scenario.facilities());
         facilities.add(new Facility(
                 "one-more", "One more place", like.offers(), like.straightMetres(), like.room(), List.of(), List.of()));
-        return with(scenario, facilities);
+        return scenario.withFacilities(facilities);
     }
 
     /** The same with one opening window an hour longer; unchanged where every place is open at all times or till late. */
@@ -37,19 +37,10 @@ public final class Grown {
         List<Window> open = longer.open().stream()
                 .map(one -> one.equals(window) ? anHourLonger(one) : one)
                 .toList();
-        Facility withMore = new Facility(
-                longer.id(),
-                longer.label(),
-                longer.offers(),
-                longer.straightMetres(),
-                longer.room(),
-                open,
-                longer.closed());
-        return with(
-                scenario,
-                scenario.facilities().stream()
-                        .map(one -> one.equals(longer) ? withMore : one)
-                        .toList());
+        Facility withMore = longer.withOpen(open);
+        return scenario.withFacilities(scenario.facilities().stream()
+                .map(one -> one.equals(longer) ? withMore : one)
+                .toList());
     }
 
     private static boolean mayLast(Window window) {
@@ -68,27 +59,5 @@ public final class Grown {
 
     private static Facility any(List<Facility> facilities, Random random) {
         return facilities.get(random.nextInt(facilities.size()));
-    }
-
-    private static Scenario with(Scenario s, List<Facility> facilities) {
-        return new Scenario(
-                s.weekwright(),
-                s.id(),
-                s.title(),
-                s.zone(),
-                s.firstDay(),
-                s.days(),
-                s.gridMinutes(),
-                s.groups(),
-                s.athletes(),
-                s.fixtures(),
-                s.commitments(),
-                facilities,
-                s.transfers(),
-                s.staff(),
-                s.history(),
-                s.catalogue(),
-                s.rules(),
-                s.packs());
     }
 }

@@ -40,42 +40,11 @@ public final class Yardstick {
                 rules.put(rule.id(), new RuleSetting(RuleLevel.OFF, null, Map.of()));
             }
         }
-        return new Scenario(
-                s.weekwright(),
-                s.id(),
-                s.title(),
-                s.zone(),
-                s.firstDay(),
-                s.days(),
-                s.gridMinutes(),
-                s.groups().stream().map(Yardstick::whole).toList(),
-                s.athletes(),
-                s.fixtures(),
-                s.commitments(),
-                s.facilities(),
-                s.transfers(),
-                s.staff(),
-                s.history(),
-                s.catalogue(),
-                rules,
-                s.packs());
+        return s.withGroups(s.groups().stream().map(Yardstick::whole).toList()).withRules(rules);
     }
 
     /** Everybody comes to everything: who could stay away for the sake of a few is not among the rules stated twice. */
     private static Group whole(Group g) {
-        return new Group(
-                g.id(),
-                g.label(),
-                g.kind(),
-                g.phase(),
-                g.level(),
-                g.headcount(),
-                1.0,
-                g.windows(),
-                g.away(),
-                g.highDays(),
-                g.aims(),
-                g.rules(),
-                g.packs());
+        return g.withQuorum(1);
     }
 }

@@ -41,23 +41,11 @@ public record AthleteLost(String athlete) implements Event {
             throw new IllegalArgumentException(
                     "nobody else is in the group \"" + group.id() + "\": it cannot train without \"" + athlete + "\"");
         }
-        return headcount == null ? group : Draft.with(group, headcount - 1, group.away());
+        return headcount == null ? group : group.withHeadcount(headcount - 1);
     }
 
     private Fixture without(Fixture one) {
-        return new Fixture(
-                one.id(),
-                one.label(),
-                one.groups(),
-                one.family(),
-                one.start(),
-                one.minutes(),
-                one.playMinutes(),
-                one.weight(),
-                one.travel(),
-                one.taperDays(),
-                others(one.expected(), appearance -> athlete(appearance)),
-                others(one.played(), appearance -> athlete(appearance)));
+        return one.withExpected(others(one.expected(), this::athlete)).withPlayed(others(one.played(), this::athlete));
     }
 
     private boolean athlete(Appearance appearance) {

@@ -46,6 +46,6 @@ public record DayLost(LocalDate day, @Nullable String group) implements Event {
     }
 
     private Group away(Group one, Draft draft) {
-        return Draft.with(one, one.headcount(), Draft.with(one.away(), draft.wholeDay(day)));
+        return one.withAway(Draft.with(one.away(), draft.wholeDay(day)));
     }
 }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
-import org.jspecify.annotations.Nullable;
 import weekwright.model.scenario.Athlete;
 import weekwright.model.scenario.Away;
 import weekwright.model.scenario.Commitment;
@@ -37,25 +36,12 @@ final class Draft {
     }
 
     Scenario scenario() {
-        return new Scenario(
-                of.weekwright(),
-                of.id(),
-                of.title(),
-                of.zone(),
-                of.firstDay(),
-                of.days(),
-                of.gridMinutes(),
-                groups,
-                athletes,
-                fixtures,
-                commitments,
-                facilities,
-                of.transfers(),
-                of.staff(),
-                history,
-                of.catalogue(),
-                of.rules(),
-                of.packs());
+        return of.withGroups(groups)
+                .withAthletes(athletes)
+                .withFixtures(fixtures)
+                .withCommitments(commitments)
+                .withFacilities(facilities)
+                .withHistory(history);
     }
 
     /** All of a local date, from its first moment: midnight is not one in every zone on every day. */
@@ -83,23 +69,6 @@ final class Draft {
         List<T> more = new ArrayList<>(all);
         more.add(one);
         return more;
-    }
-
-    static Group with(Group group, @Nullable Integer headcount, List<Away> away) {
-        return new Group(
-                group.id(),
-                group.label(),
-                group.kind(),
-                group.phase(),
-                group.level(),
-                headcount,
-                group.quorum(),
-                group.windows(),
-                away,
-                group.highDays(),
-                group.aims(),
-                group.rules(),
-                group.packs());
     }
 
     static Commitment with(Commitment one, List<String> groups, List<String> athletes) {

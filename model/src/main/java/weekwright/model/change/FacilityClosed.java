@@ -19,13 +19,6 @@ public record FacilityClosed(String facility, LocalDate day) implements Event {
     }
 
     private Facility shut(Facility one, Draft draft) {
-        return new Facility(
-                one.id(),
-                one.label(),
-                one.offers(),
-                one.straightMetres(),
-                one.room(),
-                one.open(),
-                Draft.with(one.closed(), draft.wholeDay(day)));
+        return one.withClosed(Draft.with(one.closed(), draft.wholeDay(day)));
     }
 }

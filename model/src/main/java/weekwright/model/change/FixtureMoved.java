@@ -1,6 +1,5 @@
 package weekwright.model.change;
 
-import weekwright.model.scenario.Fixture;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Scenario;
 
@@ -14,23 +13,7 @@ public record FixtureMoved(String fixture, Moment to) implements Event {
     @Override
     public Scenario after(Scenario scenario) {
         Draft draft = new Draft(scenario);
-        Draft.change(draft.fixtures, one -> one.id().equals(fixture), this::moved, "fixture", fixture);
+        Draft.change(draft.fixtures, one -> one.id().equals(fixture), one -> one.withStart(to), "fixture", fixture);
         return draft.scenario();
-    }
-
-    private Fixture moved(Fixture one) {
-        return new Fixture(
-                one.id(),
-                one.label(),
-                one.groups(),
-                one.family(),
-                to,
-                one.minutes(),
-                one.playMinutes(),
-                one.weight(),
-                one.travel(),
-                one.taperDays(),
-                one.expected(),
-                one.played());
     }
 }

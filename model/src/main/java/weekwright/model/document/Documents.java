@@ -201,17 +201,7 @@ public final class Documents {
                 .sorted(Comparator.comparing(Placement::start, byTime)
                         .thenComparing(placement -> placement.id() == null ? "" : placement.id()))
                 .toList();
-        return new Plan(
-                plan.weekwright(),
-                plan.scenario(),
-                plan.scenarioDigest(),
-                plan.published(),
-                plan.solver(),
-                placements,
-                plan.leftOut(),
-                plan.softened(),
-                plan.totals(),
-                plan.findings());
+        return plan.withPlacements(placements);
     }
 
     /** The digest of the scenario as it is written. */

@@ -32,4 +32,18 @@ public record Placement(
     public Pin held() {
         return pin == null ? Pin.NONE : pin;
     }
+
+    /** The same at another start. */
+    public Placement withStart(Moment start) {
+        return copy(start, pin);
+    }
+
+    /** The same with another pin; null holds nothing. */
+    public Placement withPin(@Nullable Pin pin) {
+        return copy(start, pin);
+    }
+
+    private Placement copy(Moment start, @Nullable Pin pin) {
+        return new Placement(id, group, family, start, minutes, facility, lead, dose, variant, pin);
+    }
 }

@@ -33,4 +33,28 @@ public record Plan(
         softened = Ids.listed(softened);
         findings = Ids.listed(findings);
     }
+
+    /** The same with other placements; all else stays as written, judged or not. */
+    public Plan withPlacements(List<Placement> placements) {
+        return copy(placements, findings);
+    }
+
+    /** The same with other findings. */
+    public Plan withFindings(List<Finding> findings) {
+        return copy(placements, findings);
+    }
+
+    private Plan copy(List<Placement> placements, List<Finding> findings) {
+        return new Plan(
+                weekwright,
+                scenario,
+                scenarioDigest,
+                published,
+                solver,
+                placements,
+                leftOut,
+                softened,
+                totals,
+                findings);
+    }
 }

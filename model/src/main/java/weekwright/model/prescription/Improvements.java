@@ -64,38 +64,12 @@ public record Improvements(List<Improvement> better, List<String> unused) {
         List<Athlete> athletes = scenario.athletes().stream()
                 .map(athlete -> with(athlete, added.getOrDefault(athlete.id(), List.of())))
                 .toList();
-        return new Scenario(
-                scenario.weekwright(),
-                scenario.id(),
-                scenario.title(),
-                scenario.zone(),
-                scenario.firstDay(),
-                scenario.days(),
-                scenario.gridMinutes(),
-                scenario.groups(),
-                athletes,
-                scenario.fixtures(),
-                scenario.commitments(),
-                scenario.facilities(),
-                scenario.transfers(),
-                scenario.staff(),
-                scenario.history(),
-                scenario.catalogue(),
-                scenario.rules(),
-                scenario.packs());
+        return scenario.withAthletes(athletes);
     }
 
     private static Athlete with(Athlete athlete, List<Mark> marks) {
-        return new Athlete(
-                athlete.id(),
-                athlete.name(),
-                athlete.groups(),
-                athlete.level(),
-                athlete.born(),
-                Stream.concat(athlete.marks().stream(), marks.stream()).toList(),
-                athlete.windows(),
-                athlete.away(),
-                athlete.restrictions());
+        return athlete.withMarks(
+                Stream.concat(athlete.marks().stream(), marks.stream()).toList());
     }
 
     private static final class Finder {

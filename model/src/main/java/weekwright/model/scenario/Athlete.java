@@ -30,4 +30,23 @@ public record Athlete(
         away = Ids.listed(away);
         restrictions = Ids.listed(restrictions);
     }
+
+    /** The same with other marks. */
+    public Athlete withMarks(List<Mark> marks) {
+        return copy(marks, windows, away);
+    }
+
+    /** The same with other hours. */
+    public Athlete withWindows(List<Window> windows) {
+        return copy(marks, windows, away);
+    }
+
+    /** The same with other spans away. */
+    public Athlete withAway(List<Away> away) {
+        return copy(marks, windows, away);
+    }
+
+    private Athlete copy(List<Mark> marks, List<Window> windows, List<Away> away) {
+        return new Athlete(id, name, groups, level, born, marks, windows, away, restrictions);
+    }
 }

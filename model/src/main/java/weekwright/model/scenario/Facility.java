@@ -25,4 +25,14 @@ public record Facility(
         open = Ids.listed(open);
         closed = Ids.listed(closed);
     }
+
+    /** The same with other opening hours. */
+    public Facility withOpen(List<Window> open) {
+        return new Facility(id, label, offers, straightMetres, room, open, closed);
+    }
+
+    /** The same with other spans in which it is shut. */
+    public Facility withClosed(List<Away> closed) {
+        return new Facility(id, label, offers, straightMetres, room, open, closed);
+    }
 }

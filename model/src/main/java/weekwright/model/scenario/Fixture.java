@@ -35,4 +35,24 @@ public record Fixture(
         expected = Ids.listed(expected);
         played = Ids.listed(played);
     }
+
+    /** The same at another start. */
+    public Fixture withStart(Moment start) {
+        return copy(start, expected, played);
+    }
+
+    /** The same with other minutes expected. */
+    public Fixture withExpected(List<Appearance> expected) {
+        return copy(start, expected, played);
+    }
+
+    /** The same with other minutes played. */
+    public Fixture withPlayed(List<Appearance> played) {
+        return copy(start, expected, played);
+    }
+
+    private Fixture copy(Moment start, List<Appearance> expected, List<Appearance> played) {
+        return new Fixture(
+                id, label, groups, family, start, minutes, playMinutes, weight, travel, taperDays, expected, played);
+    }
 }

@@ -45,4 +45,34 @@ public record Group(
         rules = Ids.mapped(rules);
         packs = Ids.listed(packs);
     }
+
+    /** The same with another number of people; null for the athletes listed. */
+    public Group withHeadcount(@Nullable Integer headcount) {
+        return copy(headcount, quorum, windows, away, aims);
+    }
+
+    /** The same that needs another share of its people for a session, above 0 and up to 1. */
+    public Group withQuorum(double quorum) {
+        return copy(headcount, quorum, windows, away, aims);
+    }
+
+    /** The same with other hours. */
+    public Group withWindows(List<Window> windows) {
+        return copy(headcount, quorum, windows, away, aims);
+    }
+
+    /** The same with other spans away. */
+    public Group withAway(List<Away> away) {
+        return copy(headcount, quorum, windows, away, aims);
+    }
+
+    /** The same with other aims. */
+    public Group withAims(List<Aim> aims) {
+        return copy(headcount, quorum, windows, away, aims);
+    }
+
+    private Group copy(
+            @Nullable Integer headcount, double quorum, List<Window> windows, List<Away> away, List<Aim> aims) {
+        return new Group(id, label, kind, phase, level, headcount, quorum, windows, away, highDays, aims, rules, packs);
+    }
 }

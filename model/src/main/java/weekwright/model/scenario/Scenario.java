@@ -70,4 +70,74 @@ public record Scenario(
     public int weeks() {
         return (days + 6) / 7;
     }
+
+    /** The same with other groups. */
+    public Scenario withGroups(List<Group> groups) {
+        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, rules);
+    }
+
+    /** The same with other athletes. */
+    public Scenario withAthletes(List<Athlete> athletes) {
+        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, rules);
+    }
+
+    /** The same with other fixtures. */
+    public Scenario withFixtures(List<Fixture> fixtures) {
+        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, rules);
+    }
+
+    /** The same with other commitments. */
+    public Scenario withCommitments(List<Commitment> commitments) {
+        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, rules);
+    }
+
+    /** The same with other facilities. */
+    public Scenario withFacilities(List<Facility> facilities) {
+        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, rules);
+    }
+
+    /** The same with other staff. */
+    public Scenario withStaff(List<StaffMember> staff) {
+        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, rules);
+    }
+
+    /** The same with other history. */
+    public Scenario withHistory(List<LogEntry> history) {
+        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, rules);
+    }
+
+    /** The same with other rules changed. */
+    public Scenario withRules(Map<String, RuleSetting> rules) {
+        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, rules);
+    }
+
+    private Scenario copy(
+            List<Group> groups,
+            List<Athlete> athletes,
+            List<Fixture> fixtures,
+            List<Commitment> commitments,
+            List<Facility> facilities,
+            List<StaffMember> staff,
+            List<LogEntry> history,
+            Map<String, RuleSetting> rules) {
+        return new Scenario(
+                weekwright,
+                id,
+                title,
+                zone,
+                firstDay,
+                days,
+                gridMinutes,
+                groups,
+                athletes,
+                fixtures,
+                commitments,
+                facilities,
+                transfers,
+                staff,
+                history,
+                catalogue,
+                rules,
+                packs);
+    }
 }

@@ -23,4 +23,9 @@ public record StaffMember(
     public boolean leads(String family) {
         return leads.contains("*") || leads.contains(family);
     }
+
+    /** The same with other hours. */
+    public StaffMember withWindows(List<Window> windows) {
+        return new StaffMember(id, name, leads, atOnce, windows, away);
+    }
 }

@@ -33,9 +33,18 @@ public final class Engine {
 
     /** Judges a plan as it stands, whoever made it. */
     public static Judged judge(Scenario scenario, Plan plan) {
+        return explained(scenario, plan).judged(plan.published(), plan.solver());
+    }
+
+    /** Judges a plan as {@link #judge} does; no remedy is looked for, which saves time where nobody would read it. */
+    public static Judged judgeWithoutRemedies(Scenario scenario, Plan plan) {
+        return explained(scenario, plan).judgedWithoutRemedies(plan.published(), plan.solver());
+    }
+
+    private static Explanation explained(Scenario scenario, Plan plan) {
         Problem problem = ProblemBuilder.of(scenario, plan, PlanUse.CHECK);
         Problem free = ProblemBuilder.of(scenario, plan, PlanUse.START);
-        return new Explanation(problem, standing(problem), free).judged(plan.published(), plan.solver());
+        return new Explanation(problem, standing(problem), free);
     }
 
     /** What a plan means for each athlete who is known by name. */

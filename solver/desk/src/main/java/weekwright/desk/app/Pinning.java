@@ -75,7 +75,7 @@ public final class Pinning {
         this.planner = planner;
         this.scenario = scenario;
         // Judged, every session of a plan written by hand has its id.
-        this.plan = planner.judge(scenario, plan).plan();
+        this.plan = planner.judgeWithoutRemedies(scenario, plan).plan();
         session = Sessions.named(id, scenario, plan);
         placement = this.plan.placements().stream()
                 .filter(placed -> id.equals(placed.id()))
@@ -252,17 +252,7 @@ public final class Pinning {
     }
 
     private static Placement withPin(Placement placement, Pin pin) {
-        return new Placement(
-                placement.id(),
-                placement.group(),
-                placement.family(),
-                placement.start(),
-                placement.minutes(),
-                placement.facility(),
-                placement.lead(),
-                placement.dose(),
-                placement.variant(),
-                pin.isNone() ? null : pin);
+        return placement.withPin(pin.isNone() ? null : pin);
     }
 
     /** What is held of a session that is placed is not held out. */

@@ -17,6 +17,11 @@ public interface Planner {
         }
 
         @Override
+        public Judged judgeWithoutRemedies(Scenario scenario, Plan plan) {
+            return Engine.judgeWithoutRemedies(scenario, plan);
+        }
+
+        @Override
         public Judged propose(Proposal proposal, Progress progress) {
             return Engine.propose(proposal, progress);
         }
@@ -24,6 +29,11 @@ public interface Planner {
 
     /** Judges a plan as it stands. */
     Judged judge(Scenario scenario, Plan plan);
+
+    /** Judges a plan where nobody will read what would help: the same but for the remedies. */
+    default Judged judgeWithoutRemedies(Scenario scenario, Plan plan) {
+        return judge(scenario, plan);
+    }
 
     /** Searches for the best plan; gives the best so far when progress says stop. */
     Judged propose(Proposal proposal, Progress progress);

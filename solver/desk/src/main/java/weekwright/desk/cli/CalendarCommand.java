@@ -5,8 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import weekwright.desk.app.AtomicFile;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Work;
@@ -28,15 +28,8 @@ import weekwright.engine.explain.Judged;
 final class CalendarCommand implements Runnable {
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "SCENARIO", description = "What the coach knows and wants, or a folder.")
-    private String scenario = "";
-
-    @Parameters(
-            index = "1",
-            arity = "0..1",
-            paramLabel = "PLAN",
-            description = "The plan, or - for standard input; a folder brings its own.")
-    private @Nullable String plan;
+    @Mixin
+    private final Given given = new Given();
 
     @Option(names = "--group", paramLabel = "ID", description = "For this group; the only one need not be named.")
     private @Nullable String group;
@@ -59,10 +52,10 @@ final class CalendarCommand implements Runnable {
     public void run() {
         Inputs inputs = new Inputs(around.in());
         AtomicFile file = output == null ? null : AtomicFile.at(Inputs.path(output));
-        Work work = Work.toRead(inputs, scenario, plan);
+        Work work = Work.toRead(inputs, given.scenario, given.plan);
         Whose whose = Whose.of(work.scenario(), group, athlete);
         Calendars.Before before = output == null ? null : before(inputs, Inputs.path(output));
-        Judged judged = around.planner().judge(work.scenario(), work.planned());
+        Judged judged = around.planner().judgeWithoutRemedies(work.scenario(), work.planned());
         Calendars.Made made =
                 Calendars.of(work.scenario(), judged, whose, around.clock().instant(), before);
         if (file == null) {

@@ -1,10 +1,9 @@
 package weekwright.desk.cli;
 
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Work;
 
@@ -17,15 +16,8 @@ import weekwright.desk.app.Work;
 final class CheckCommand implements Callable<Integer> {
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "SCENARIO", description = "What the coach knows and wants, or a folder.")
-    private String scenario = "";
-
-    @Parameters(
-            index = "1",
-            arity = "0..1",
-            paramLabel = "PLAN",
-            description = "The plan, or - for standard input; a folder brings its own.")
-    private @Nullable String plan;
+    @Mixin
+    private final Given given = new Given();
 
     @Option(names = "--json", description = "Print the plan with its findings and the rules kept as JSON.")
     private boolean json;
@@ -36,7 +28,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Work work = Work.toRead(new Inputs(around.in()), scenario, plan);
+        Work work = Work.toRead(new Inputs(around.in()), given.scenario, given.plan);
         Shown shown = new Shown(around, work.scenario(), around.planner().judge(work.scenario(), work.planned()));
         shown.print(json ? shown.checkJson() : null);
         return shown.exit();

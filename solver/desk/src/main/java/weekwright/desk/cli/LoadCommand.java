@@ -74,7 +74,7 @@ final class LoadCommand implements Callable<Integer> {
         Work work = Work.toRead(inputs, scenario, plan);
         Scenario read = work.scenario();
         Log done = Logs.of(inputs, scenario, log, read);
-        Judged judged = work.plan() == null ? null : around.planner().judge(read, work.plan());
+        Judged judged = work.plan() == null ? null : around.planner().judgeWithoutRemedies(read, work.plan());
         Sources sources =
                 new Sources(read, judged, judged == null ? List.of() : Engine.people(read, judged.plan()), done);
         LoadReport report = LoadReports.of(

@@ -60,7 +60,7 @@ final class ProposeCommand implements Callable<Integer> {
         Scenario read = work.scenario();
         Judged judged = Searching.run(around, options.proposal(around, read, start));
         if (start != null) {
-            tellChanges(read, around.planner().judge(read, start).plan(), judged.plan());
+            tellChanges(read, around.planner().judgeWithoutRemedies(read, start).plan(), judged.plan());
         }
         Shown shown = new Shown(around, read, judged);
         try {

@@ -5,8 +5,8 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import weekwright.desk.app.AtomicFile;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Sheeting;
@@ -24,7 +24,6 @@ import weekwright.engine.Engine;
 import weekwright.engine.explain.Judged;
 import weekwright.model.answer.DaySheet;
 import weekwright.model.document.Documents;
-import weekwright.model.plan.Totals;
 import weekwright.model.scenario.Scenario;
 
 /** What each group and athlete does on a day. */
@@ -39,15 +38,8 @@ import weekwright.model.scenario.Scenario;
 final class SheetCommand implements Callable<Integer> {
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "SCENARIO", description = "What the coach knows and wants, or a folder.")
-    private String scenario = "";
-
-    @Parameters(
-            index = "1",
-            arity = "0..1",
-            paramLabel = "PLAN",
-            description = "The plan, or - for standard input; a folder brings its own.")
-    private @Nullable String plan;
+    @Mixin
+    private final Given given = new Given();
 
     @Option(names = "--day", required = true, paramLabel = "DATE", description = "The day, e.g. 2027-02-09.")
     private String day = "";
@@ -90,10 +82,10 @@ final class SheetCommand implements Callable<Integer> {
         Form asked = form == null ? new Form() : form;
         String file = asked.html == null ? asked.pdf : asked.html;
         Target target = file == null ? null : AtomicFile.at(Inputs.path(file));
-        Work work = Work.toRead(new Inputs(around.in()), scenario, plan);
+        Work work = Work.toRead(new Inputs(around.in()), given.scenario, given.plan);
         Scenario read = work.scenario();
         Wish wish = Sheeting.wish(read, day, athlete, units, formula);
-        Judged judged = around.planner().judge(read, work.planned());
+        Judged judged = around.planner().judgeWithoutRemedies(read, work.planned());
         DaySheet sheet = DaySheets.of(read, judged, Engine.people(read, judged.plan()), wish);
         String who = athlete == null ? null : Sheeting.athlete(read, athlete).name();
         SheetPage page = SheetPages.of(sheet, who, read.zone());
@@ -104,8 +96,7 @@ final class SheetCommand implements Callable<Integer> {
         } else {
             new Output(around.out()).text(SheetText.of(page, around.ink()));
         }
-        Totals totals = judged.plan().totals();
-        return totals != null && totals.must() > 0 ? Exit.MUST_BROKEN : Exit.DONE;
+        return new Shown(around, read, judged).exit();
     }
 
     private byte[] pdf(SheetPage page) {

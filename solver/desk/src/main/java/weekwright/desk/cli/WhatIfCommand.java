@@ -10,7 +10,6 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.app.NewFolder;
@@ -38,15 +37,8 @@ import weekwright.model.scenario.Scenario;
 final class WhatIfCommand implements Callable<Integer> {
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "SCENARIO", description = "What the coach knows and wants, or a folder.")
-    private String scenario = "";
-
-    @Parameters(
-            index = "1",
-            arity = "0..1",
-            paramLabel = "PLAN",
-            description = "The plan, or - for standard input; a folder brings its own.")
-    private @Nullable String plan;
+    @Mixin
+    private final Given given = new Given();
 
     @ArgGroup(exclusive = false, multiplicity = "0..*")
     private List<Move> moves = new ArrayList<>();
@@ -120,8 +112,8 @@ final class WhatIfCommand implements Callable<Integer> {
         NewFolder folder = output == null ? null : NewFolder.at(Inputs.path(output), around.clock());
         Inputs inputs = new Inputs(around.in());
         Work work = keep
-                ? Work.toChange(inputs, scenario, plan, null, around.clock())
-                : Work.toRead(inputs, scenario, plan);
+                ? Work.toChange(inputs, given.scenario, given.plan, null, around.clock())
+                : Work.toRead(inputs, given.scenario, given.plan);
         if (keep) {
             work.checkKeeps();
         }

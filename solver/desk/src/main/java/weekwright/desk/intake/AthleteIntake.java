@@ -111,7 +111,7 @@ final class AthleteIntake {
                 Verdict.NEW,
                 text(athlete),
                 List.of(),
-                taken -> Revised.athletes(taken, Revised.and(taken.athletes(), athlete)));
+                taken -> taken.withAthletes(Revised.and(taken.athletes(), athlete)));
     }
 
     private static String text(Athlete athlete) {
@@ -141,8 +141,7 @@ final class AthleteIntake {
                 now.equals(known) ? Verdict.SAME : Verdict.CHANGED,
                 text(now),
                 changes(known, now),
-                taken -> Revised.athletes(
-                        taken, Revised.changed(taken.athletes(), Athlete::id, known.id(), old -> now)));
+                taken -> taken.withAthletes(Revised.changed(taken.athletes(), Athlete::id, known.id(), old -> now)));
     }
 
     private static List<String> changes(Athlete before, Athlete now) {

@@ -57,11 +57,9 @@ final class FixtureRows {
                 Verdict.GONE,
                 text(entry),
                 List.of(why),
-                taken -> Revised.fixtures(
-                        taken,
-                        taken.fixtures().stream()
-                                .filter(fixture -> !fixture.id().equals(known.id()))
-                                .toList()));
+                taken -> taken.withFixtures(taken.fixtures().stream()
+                        .filter(fixture -> !fixture.id().equals(known.id()))
+                        .toList()));
     }
 
     /** A fixture that the scenario does not have. */
@@ -79,7 +77,7 @@ final class FixtureRows {
                 Verdict.NEW,
                 text(label, start, minutes),
                 remarks.notes(),
-                taken -> Revised.fixtures(taken, Revised.and(taken.fixtures(), fixture)));
+                taken -> taken.withFixtures(Revised.and(taken.fixtures(), fixture)));
     }
 
     private String id(Found entry, String label, Instant start) {
@@ -138,13 +136,8 @@ final class FixtureRows {
                 verdict,
                 text(named, start, minutes),
                 remarks,
-                taken -> Revised.fixtures(
-                        taken,
-                        Revised.changed(
-                                taken.fixtures(),
-                                Fixture::id,
-                                known.id(),
-                                old -> changed(old, named, start, minutes))));
+                taken -> taken.withFixtures(Revised.changed(
+                        taken.fixtures(), Fixture::id, known.id(), old -> changed(old, named, start, minutes))));
     }
 
     private Fixture changed(Fixture old, String label, Instant start, int minutes) {

@@ -64,21 +64,11 @@ final class MarkIntake {
                 known ? Verdict.SAME : Verdict.NEW,
                 athlete.name() + ": " + text(mark) + ", " + mark.date(),
                 List.of(),
-                taken -> Revised.athletes(
-                        taken, Revised.changed(taken.athletes(), Athlete::id, athlete.id(), old -> with(old, mark))));
-    }
-
-    private static Athlete with(Athlete old, Mark mark) {
-        return new Athlete(
-                old.id(),
-                old.name(),
-                old.groups(),
-                old.level(),
-                old.born(),
-                Revised.and(old.marks(), mark),
-                old.windows(),
-                old.away(),
-                old.restrictions());
+                taken -> taken.withAthletes(Revised.changed(
+                        taken.athletes(),
+                        Athlete::id,
+                        athlete.id(),
+                        old -> old.withMarks(Revised.and(old.marks(), mark)))));
     }
 
     private Mark mark(TableRows.Cell at, LocalDate date) {

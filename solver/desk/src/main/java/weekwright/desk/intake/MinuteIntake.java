@@ -57,8 +57,8 @@ final class MinuteIntake {
                 verdict(fixture, now),
                 text,
                 List.of(),
-                taken -> Revised.fixtures(
-                        taken, Revised.changed(taken.fixtures(), Fixture::id, fixture.id(), old -> with(old, now))));
+                taken -> taken.withFixtures(
+                        Revised.changed(taken.fixtures(), Fixture::id, fixture.id(), old -> with(old, now))));
     }
 
     private Fixture fixture(TableRows.Cell at) {
@@ -103,19 +103,6 @@ final class MinuteIntake {
         List<Appearance> list = new ArrayList<>(known(old));
         list.removeIf(one -> one.athlete().equals(now.athlete()));
         list.add(now);
-        boolean played = wanted.what() == What.MINUTES;
-        return new Fixture(
-                old.id(),
-                old.label(),
-                old.groups(),
-                old.family(),
-                old.start(),
-                old.minutes(),
-                old.playMinutes(),
-                old.weight(),
-                old.travel(),
-                old.taperDays(),
-                played ? old.expected() : list,
-                played ? list : old.played());
+        return wanted.what() == What.MINUTES ? old.withPlayed(list) : old.withExpected(list);
     }
 }

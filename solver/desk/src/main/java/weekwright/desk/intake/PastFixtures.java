@@ -84,6 +84,6 @@ final class PastFixtures {
                 Verdict.NEW,
                 text,
                 List.of("into the history, as played by all"),
-                taken -> Revised.history(taken, Revised.and(taken.history(), played)));
+                taken -> taken.withHistory(Revised.and(taken.history(), played)));
     }
 }

@@ -53,16 +53,12 @@ record SpanOwner(
                 facility.open(),
                 facility.closed(),
                 false,
-                (scenario, open) -> change(scenario, facility.id(), old -> copy(old, open, old.closed())),
-                (scenario, closed) -> change(scenario, facility.id(), old -> copy(old, old.open(), closed)));
+                (scenario, open) -> change(scenario, facility.id(), old -> old.withOpen(open)),
+                (scenario, closed) -> change(scenario, facility.id(), old -> old.withClosed(closed)));
     }
 
     private static Scenario change(Scenario scenario, String id, java.util.function.UnaryOperator<Facility> change) {
-        return Revised.facilities(scenario, Revised.changed(scenario.facilities(), Facility::id, id, change));
-    }
-
-    private static Facility copy(Facility old, List<Window> open, List<Away> closed) {
-        return new Facility(old.id(), old.label(), old.offers(), old.straightMetres(), old.room(), open, closed);
+        return scenario.withFacilities(Revised.changed(scenario.facilities(), Facility::id, id, change));
     }
 
     private static SpanOwner of(Athlete athlete) {
@@ -71,30 +67,10 @@ record SpanOwner(
                 athlete.windows(),
                 athlete.away(),
                 true,
-                (scenario, windows) -> Revised.athletes(
-                        scenario,
-                        Revised.changed(
-                                scenario.athletes(), Athlete::id, athlete.id(), old -> copy(old, windows, old.away()))),
-                (scenario, away) -> Revised.athletes(
-                        scenario,
-                        Revised.changed(
-                                scenario.athletes(),
-                                Athlete::id,
-                                athlete.id(),
-                                old -> copy(old, old.windows(), away))));
-    }
-
-    private static Athlete copy(Athlete old, List<Window> windows, List<Away> away) {
-        return new Athlete(
-                old.id(),
-                old.name(),
-                old.groups(),
-                old.level(),
-                old.born(),
-                old.marks(),
-                windows,
-                away,
-                old.restrictions());
+                (scenario, windows) -> scenario.withAthletes(Revised.changed(
+                        scenario.athletes(), Athlete::id, athlete.id(), old -> old.withWindows(windows))),
+                (scenario, away) -> scenario.withAthletes(
+                        Revised.changed(scenario.athletes(), Athlete::id, athlete.id(), old -> old.withAway(away))));
     }
 
     private static SpanOwner of(Group group) {
@@ -103,30 +79,9 @@ record SpanOwner(
                 group.windows(),
                 group.away(),
                 false,
-                (scenario, windows) -> Revised.groups(
-                        scenario,
-                        Revised.changed(
-                                scenario.groups(), Group::id, group.id(), old -> copy(old, windows, old.away()))),
-                (scenario, away) -> Revised.groups(
-                        scenario,
-                        Revised.changed(
-                                scenario.groups(), Group::id, group.id(), old -> copy(old, old.windows(), away))));
-    }
-
-    private static Group copy(Group old, List<Window> windows, List<Away> away) {
-        return new Group(
-                old.id(),
-                old.label(),
-                old.kind(),
-                old.phase(),
-                old.level(),
-                old.headcount(),
-                old.quorum(),
-                windows,
-                away,
-                old.highDays(),
-                old.aims(),
-                old.rules(),
-                old.packs());
+                (scenario, windows) -> scenario.withGroups(
+                        Revised.changed(scenario.groups(), Group::id, group.id(), old -> old.withWindows(windows))),
+                (scenario, away) -> scenario.withGroups(
+                        Revised.changed(scenario.groups(), Group::id, group.id(), old -> old.withAway(away))));
     }
 }

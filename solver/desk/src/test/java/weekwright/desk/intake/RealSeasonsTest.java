@@ -31,7 +31,7 @@ class RealSeasonsTest {
         Scenario plain =
                 Takes.scenario("{ \"weekwright\": 1, \"id\": \"season\", \"zone\": \"Europe/London\", \"firstDay\": \""
                         + firstDay + "\", \"days\": 84, \"groups\": [ { \"id\": \"squad\" } ] }");
-        return Revised.fixtures(plain, known);
+        return plain.withFixtures(known);
     }
 
     @ParameterizedTest

@@ -52,8 +52,17 @@ public final class Explanation {
         judge = Judge.of(problem, at);
     }
 
-    /** The judged plan. */
+    /** The judged plan, with what would help where something is broken. */
     public Judged judged(@Nullable Moment published, @Nullable Solver solver) {
+        return judged(published, solver, true);
+    }
+
+    /** The judged plan; no remedy is looked for. */
+    public Judged judgedWithoutRemedies(@Nullable Moment published, @Nullable Solver solver) {
+        return judged(published, solver, false);
+    }
+
+    private Judged judged(@Nullable Moment published, @Nullable Solver solver, boolean withRemedies) {
         Judge judgeOfFree = free == problem ? judge : Judge.of(free, sameIn(free, at));
         Plan bare = new Plan(
                 Scenario.VERSION,
@@ -67,22 +76,9 @@ public final class Explanation {
                 judge.total().totals(),
                 List.of());
         List<Fact> facts = FactSink.all(problem, judge);
-        List<Finding> findings = new Findings(problem, Remedies.of(problem.scenario, bare, facts)).of(facts);
-        return new Judged(with(bare, findings), kept(findings), days());
-    }
-
-    private static Plan with(Plan plan, List<Finding> findings) {
-        return new Plan(
-                plan.weekwright(),
-                plan.scenario(),
-                plan.scenarioDigest(),
-                plan.published(),
-                plan.solver(),
-                plan.placements(),
-                plan.leftOut(),
-                plan.softened(),
-                plan.totals(),
-                findings);
+        Remedies remedies = withRemedies ? Remedies.of(problem.scenario, bare, facts) : Remedies.none();
+        List<Finding> findings = new Findings(problem, remedies).of(facts);
+        return new Judged(bare.withFindings(findings), kept(findings), days());
     }
 
     /** The same options in a problem that was built from the same documents. */

@@ -16,9 +16,16 @@ final class Remedies {
             Help.no("It is about the plan before this one, so no remedy was looked for.");
 
     private final Map<Subject, Help> found;
+    private final Help otherwise;
 
-    private Remedies(Map<Subject, Help> found) {
+    private Remedies(Map<Subject, Help> found, Help otherwise) {
         this.found = found;
+        this.otherwise = otherwise;
+    }
+
+    /** None, where nobody will read them and the time is better saved. */
+    static Remedies none() {
+        return new Remedies(Map.of(), Help.NOT_ASKED);
     }
 
     /**
@@ -29,7 +36,7 @@ final class Remedies {
      */
     static Remedies of(Scenario scenario, Plan plan, List<Fact> facts) {
         boolean any = facts.stream().anyMatch(Remedies::wanted);
-        return new Remedies(any ? new RemedySearch(scenario, plan).found() : Map.of());
+        return new Remedies(any ? new RemedySearch(scenario, plan).found() : Map.of(), NOT_OF_THE_PLAN);
     }
 
     /** Whether a finding is worth a remedy. */
@@ -42,6 +49,6 @@ final class Remedies {
         if (!wanted(fact)) {
             return fact.level() == RuleLevel.TOLD ? Help.COSTS_NOTHING : Help.TOO_SMALL;
         }
-        return found.getOrDefault(Subject.of(problem, fact), NOT_OF_THE_PLAN);
+        return found.getOrDefault(Subject.of(problem, fact), otherwise);
     }
 }

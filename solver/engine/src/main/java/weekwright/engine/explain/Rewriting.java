@@ -124,17 +124,17 @@ final class Rewriting {
             case GROUP -> {
                 Group group = problem.groups.get(longer.index()).group;
                 List<Window> windows = longer.added(group.windows(), problem);
-                yield windows == null ? null : Amended.with(scenario, Amended.with(group, windows, group.aims()));
+                yield windows == null ? null : Amended.with(scenario, group.withWindows(windows));
             }
             case FACILITY -> {
                 Facility facility = problem.facilities.get(longer.index()).facility;
                 List<Window> open = longer.added(facility.open(), problem);
-                yield open == null ? null : Amended.with(scenario, Amended.with(facility, open));
+                yield open == null ? null : Amended.with(scenario, facility.withOpen(open));
             }
             case STAFF -> {
                 StaffMember member = problem.staff.get(longer.index()).member;
                 List<Window> windows = longer.added(member.windows(), problem);
-                yield windows == null ? null : Amended.with(scenario, Amended.with(member, windows));
+                yield windows == null ? null : Amended.with(scenario, member.withWindows(windows));
             }
         };
     }
@@ -143,12 +143,9 @@ final class Rewriting {
         Group group = aim.group.group;
         return Amended.with(
                 problem.scenario,
-                Amended.with(
-                        group,
-                        group.windows(),
-                        group.aims().stream()
-                                .filter(other -> !other.key().equals(aim.aim.key()))
-                                .toList()));
+                group.withAims(group.aims().stream()
+                        .filter(other -> !other.key().equals(aim.aim.key()))
+                        .toList()));
     }
 
     private Plan withoutSessions(AimInfo aim) {

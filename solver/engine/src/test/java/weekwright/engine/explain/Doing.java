@@ -183,7 +183,7 @@ final class Doing {
 
     private void drop(Group group, Aim aim) {
         List<Aim> rest = group.aims().stream().filter(other -> other != aim).toList();
-        scenario = Amended.with(scenario, Amended.with(group, group.windows(), rest));
+        scenario = Amended.with(scenario, group.withAims(rest));
         String prefix = group.id() + "/" + aim.key() + "/";
         plan = with(plan.placements().stream()
                 .filter(placed -> !Objects.requireNonNull(placed.id()).startsWith(prefix))
@@ -202,19 +202,19 @@ final class Doing {
         Window more = new Window(List.of(), day(step.group(4)), from, to, null, null);
         for (Group group : scenario.groups()) {
             if (step.group().startsWith("Free ") && group.label().equals(who)) {
-                scenario = Amended.with(scenario, Amended.with(group, and(group.windows(), more), group.aims()));
+                scenario = Amended.with(scenario, group.withWindows(and(group.windows(), more)));
                 return true;
             }
         }
         for (Facility facility : scenario.facilities()) {
             if (step.group().contains(" open ") && facility.label().equals(who)) {
-                scenario = Amended.with(scenario, Amended.with(facility, and(facility.open(), more)));
+                scenario = Amended.with(scenario, facility.withOpen(and(facility.open(), more)));
                 return true;
             }
         }
         for (StaffMember member : scenario.staff()) {
             if (member.name().equals(who)) {
-                scenario = Amended.with(scenario, Amended.with(member, and(member.windows(), more)));
+                scenario = Amended.with(scenario, member.withWindows(and(member.windows(), more)));
                 return true;
             }
         }

@@ -69,6 +69,25 @@ class RemediesComeTrueTest {
         assertThat(comeTrue).isGreaterThan(100);
     }
 
+    /** Where nobody reads what would help, the plan is judged the same, and says that nothing was looked for. */
+    @Test
+    void a_plan_judged_without_remedies_is_the_same_but_for_them() {
+        Scenario scenario = Scenarios.read("clash");
+        Plan drawn = RandomPlans.randomPlan(scenario, new Random(1));
+        Judged with = Engine.judge(scenario, drawn);
+        Judged without = Engine.judgeWithoutRemedies(scenario, drawn);
+
+        assertThat(without.plan().withFindings(List.of())).isEqualTo(with.plan().withFindings(List.of()));
+        assertThat(without.kept()).isEqualTo(with.kept());
+        assertThat(without.days()).isEqualTo(with.days());
+        assertThat(without.plan().findings())
+                .usingRecursiveFieldByFieldElementComparatorIgnoringFields("remedy", "noRemedy")
+                .isEqualTo(with.plan().findings());
+        assertThat(with.plan().findings()).anyMatch(finding -> finding.remedy() != null);
+        assertThat(without.plan().findings()).noneMatch(finding -> finding.remedy() != null);
+        assertThat(without.plan().findings().stream().map(Finding::noRemedy)).contains("No remedy was looked for.");
+    }
+
     private static int assertAllComeTrue(String what, Scenario scenario, Plan plan) {
         int comeTrue = 0;
         Standing before = Standing.of(scenario, plan);

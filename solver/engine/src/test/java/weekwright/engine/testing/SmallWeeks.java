@@ -82,8 +82,8 @@ public final class SmallWeeks {
     public static Changed after(Change change, Scenario scenario, Plan plan) {
         return switch (change) {
             case TWO_PINS -> new Changed(scenario, pinned(scenario, plan));
-            case FIXTURE_MOVED -> new Changed(with(scenario, fixtures(scenario), scenario.facilities()), plan);
-            case FACILITY_CLOSED -> new Changed(with(scenario, scenario.fixtures(), closed(scenario, plan)), plan);
+            case FIXTURE_MOVED -> new Changed(scenario.withFixtures(fixtures(scenario)), plan);
+            case FACILITY_CLOSED -> new Changed(scenario.withFacilities(closed(scenario, plan)), plan);
         };
     }
 
@@ -99,7 +99,7 @@ public final class SmallWeeks {
                         .findFirst()
                         .orElse(one))
                 .toList();
-        return with(plan, all);
+        return plan.withPlacements(all);
     }
 
     private static Placement elsewhere(Scenario scenario, Plan plan, Placement session, List<Placement> held) {
@@ -111,7 +111,7 @@ public final class SmallWeeks {
                 alone.add(there);
                 boolean otherDay = !start.toLocalDate().equals(session.start().date());
                 if (otherDay
-                        && Engine.judge(scenario, with(plan, alone))
+                        && Engine.judge(scenario, plan.withPlacements(alone))
                                         .plan()
                                         .totals()
                                         .must()
@@ -125,22 +125,7 @@ public final class SmallWeeks {
 
     private static Placement heldAt(Placement p, Moment start) {
         Pin pin = new Pin(true, false, false, false, false, false, false, List.of());
-        return new Placement(
-                p.id(), p.group(), p.family(), start, p.minutes(), p.facility(), p.lead(), p.dose(), p.variant(), pin);
-    }
-
-    private static Plan with(Plan plan, List<Placement> placements) {
-        return new Plan(
-                plan.weekwright(),
-                plan.scenario(),
-                plan.scenarioDigest(),
-                plan.published(),
-                plan.solver(),
-                placements,
-                plan.leftOut(),
-                plan.softened(),
-                plan.totals(),
-                plan.findings());
+        return p.withStart(start).withPin(pin);
     }
 
     /** All fixtures one day earlier. */
@@ -177,28 +162,6 @@ public final class SmallWeeks {
                                 f.id(), f.label(), f.offers(), f.straightMetres(), f.room(), f.open(), List.of(shut))
                         : f)
                 .toList();
-    }
-
-    private static Scenario with(Scenario s, List<Fixture> fixtures, List<Facility> facilities) {
-        return new Scenario(
-                s.weekwright(),
-                s.id(),
-                s.title(),
-                s.zone(),
-                s.firstDay(),
-                s.days(),
-                s.gridMinutes(),
-                s.groups(),
-                s.athletes(),
-                fixtures,
-                s.commitments(),
-                facilities,
-                s.transfers(),
-                s.staff(),
-                s.history(),
-                s.catalogue(),
-                s.rules(),
-                s.packs());
     }
 
     private static byte[] resource(String name) {

@@ -151,40 +151,13 @@ class RealMovesTest {
                 .findFirst()
                 .orElseThrow();
         Placement last = sessions.get(sessions.size() - 1);
-        return with(
-                plan,
-                sessions.stream()
-                        .map(session -> session == strength || session == last ? held(session) : session)
-                        .toList());
+        return plan.withPlacements(sessions.stream()
+                .map(session -> session == strength || session == last ? held(session) : session)
+                .toList());
     }
 
     private static Placement held(Placement p) {
-        Pin pin = new Pin(true, false, false, false, false, false, false, List.of());
-        return new Placement(
-                p.id(),
-                p.group(),
-                p.family(),
-                p.start(),
-                p.minutes(),
-                p.facility(),
-                p.lead(),
-                p.dose(),
-                p.variant(),
-                pin);
-    }
-
-    private static Plan with(Plan plan, List<Placement> placements) {
-        return new Plan(
-                plan.weekwright(),
-                plan.scenario(),
-                plan.scenarioDigest(),
-                plan.published(),
-                plan.solver(),
-                placements,
-                plan.leftOut(),
-                plan.softened(),
-                plan.totals(),
-                plan.findings());
+        return p.withPin(new Pin(true, false, false, false, false, false, false, List.of()));
     }
 
     private static int musts(Plan plan) {
