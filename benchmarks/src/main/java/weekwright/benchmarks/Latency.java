@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.Callable;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.Engine;
 import weekwright.engine.Proposal;
@@ -33,6 +35,9 @@ import weekwright.model.scenario.Scenario;
 public final class Latency {
     private static final int RUNS = 5;
 
+    /** Held, so that it stays as it is set. */
+    private static final Logger TIMEFOLD = Logger.getLogger("ai.timefold.solver");
+
     private final PrintStream out;
 
     private Latency(PrintStream out) {
@@ -45,13 +50,17 @@ public final class Latency {
      * @param arguments path of the runnable jar, then more options of the Java machine for it
      */
     public static void main(String[] arguments) throws Exception {
+        TIMEFOLD.setLevel(Level.OFF);
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         Latency latency = new Latency(out);
         out.println("| what | median | worst |");
         out.println("| --- | ---: | ---: |");
         latency.consequences("week");
         latency.consequences("eight-squads");
+        latency.explanation("week");
+        latency.explanation("eight-squads");
         latency.again();
+        latency.fixtureMoved();
         latency.process(arguments[0], Arrays.asList(arguments).subList(1, arguments.length));
     }
 
@@ -94,6 +103,58 @@ public final class Latency {
         row("whynot of one session, " + Instance.of(name).label(), counts, "options");
     }
 
+    /** All that a plan breaks, in words, with what stands in the way of what is left out. */
+    private void explanation(String name) {
+        Scenario scenario = Instance.of(name).scenario(false);
+        Plan plan = propose(scenario, null, Budget.moves(20_000));
+        List<Double> millis = new ArrayList<>();
+        for (int run = 0; run < 4 * RUNS; run++) {
+            long start = System.nanoTime();
+            Engine.judge(scenario, plan);
+            double took = (System.nanoTime() - start) / 1e6;
+            if (run >= 2 * RUNS) {
+                millis.add(took);
+            }
+        }
+        row("full explanation of a plan that was read, " + Instance.of(name).label(), millis, "ms");
+    }
+
+    /** The squad's next fixture is played a day later. */
+    private void fixtureMoved() {
+        Scenario scenario = Instance.of("week").scenario(false);
+        Plan plan = propose(scenario, null, Budget.moves(200_000));
+        Scenario moved = Moved.firstFixture(scenario, 1);
+        solvedAgain("after a fixture moved by a day", moved, plan);
+    }
+
+    private void solvedAgain(String after, Scenario scenario, Plan from) {
+        for (double seconds : List.of(0.3, 5.0)) {
+            List<Double> taken = new ArrayList<>();
+            List<Double> moved = new ArrayList<>();
+            List<Double> wants = new ArrayList<>();
+            for (int run = 0; run < RUNS; run++) {
+                long start = System.nanoTime();
+                Plan again = propose(scenario, from, Budget.seconds(seconds), run + 1);
+                taken.add((System.nanoTime() - start) / 1e9);
+                moved.add((double) moved(from, again));
+                wants.add(Objects.requireNonNull(again.totals()).want());
+            }
+            String label = String.format(Locale.ROOT, "a new plan %s, %.1f s: ", after, seconds);
+            row(label + "time", taken, "s");
+            row(label + "sessions moved besides", moved, "");
+            row(label + "want", wants, "points");
+        }
+        Totals before =
+                Objects.requireNonNull(Engine.judge(scenario, from).plan().totals());
+        out.printf(
+                Locale.ROOT,
+                "| %s and nothing moved: must, key, main | %.0f, %.1f, %.1f | |%n",
+                after,
+                before.must(),
+                before.key(),
+                before.main());
+    }
+
     private static long look(Judge judge, Session session) {
         long sum = 0;
         for (Stimulus option : session.options) {
@@ -109,25 +170,7 @@ public final class Latency {
         Scenario scenario = Instance.of("week").scenario(false);
         Plan plan = propose(scenario, null, Budget.moves(200_000));
         Plan held = held(plan, 3, held(plan, 8, plan));
-        for (double seconds : List.of(0.3, 5.0)) {
-            List<Double> taken = new ArrayList<>();
-            List<Double> moved = new ArrayList<>();
-            List<Double> wants = new ArrayList<>();
-            for (int run = 0; run < RUNS; run++) {
-                long start = System.nanoTime();
-                Plan again = propose(scenario, held, Budget.seconds(seconds));
-                taken.add((System.nanoTime() - start) / 1e9);
-                moved.add((double) moved(held, again));
-                wants.add(Objects.requireNonNull(again.totals()).want());
-            }
-            String label = String.format(Locale.ROOT, "a new plan after two pins, %.1f s: ", seconds);
-            row(label + "time", taken, "s");
-            row(label + "sessions moved besides", moved, "");
-            row(label + "want", wants, "points");
-        }
-        Totals before =
-                Objects.requireNonNull(Engine.judge(scenario, held).plan().totals());
-        out.printf(Locale.ROOT, "| with the two pins and nothing moved: must | %.0f | |%n", before.must());
+        solvedAgain("after two pins", scenario, held);
     }
 
     private static Plan held(Plan plan, int at, Plan into) {
@@ -163,7 +206,11 @@ public final class Latency {
     }
 
     private static Plan propose(Scenario scenario, @Nullable Plan from, Budget budget) {
-        return Engine.propose(new Proposal(scenario, from, budget, 1, 2, null), Progress.SILENT)
+        return propose(scenario, from, budget, 1);
+    }
+
+    private static Plan propose(Scenario scenario, @Nullable Plan from, Budget budget, long seed) {
+        return Engine.propose(new Proposal(scenario, from, budget, seed, 2, null), Progress.SILENT)
                 .plan();
     }
 

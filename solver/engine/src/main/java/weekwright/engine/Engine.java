@@ -77,6 +77,9 @@ public final class Engine {
                 ? ProblemBuilder.of(proposal.scenario())
                 : ProblemBuilder.close(proposal.scenario(), from, proposal.now());
         Clocked watch = new Clocked(proposal.budget(), progress, problem.sessions.size());
+        if (progress instanceof Onlooker onlooker) {
+            watch.handOver(at -> onlooker.plan(() -> new Explanation(problem, at).drawn()));
+        }
         Changes changes = from == null ? null : Changes.since(from, problem);
         Found found =
                 new Portfolio(problem, changes).search(proposal.budget(), proposal.seed(), proposal.threads(), watch);

@@ -71,6 +71,16 @@ public final class Shelf {
         return only;
     }
 
+    /** Who judges and proposes plans here. */
+    public Planner planner() {
+        return planner;
+    }
+
+    /** The clock of the place. */
+    public Clock clock() {
+        return clock;
+    }
+
     /** Names of the folders that hold a week, in order. */
     public List<String> names() {
         if (only != null) {

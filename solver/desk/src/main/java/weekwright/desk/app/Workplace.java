@@ -20,6 +20,7 @@ public final class Workplace {
     private final Store store;
     private final Planner planner;
     private @Nullable Seen last;
+    private volatile int latest;
 
     Workplace(Store store, Planner planner) {
         this.store = store;
@@ -79,10 +80,16 @@ public final class Workplace {
         if (last == null || last.version.number() != head.number()) {
             Contents contents = head.contents();
             Plan plan = contents.plan();
+            latest = head.number();
             last = new Seen(
                     head, planner.judge(contents.scenario(), plan == null ? nothing(contents.scenario()) : plan));
         }
         return last;
+    }
+
+    /** Number of the newest revision that was looked at; 0 before the first look. */
+    public int latest() {
+        return latest;
     }
 
     /** A plan in which nothing is placed. */
@@ -110,6 +117,7 @@ public final class Workplace {
     public synchronized Outcome save(int expected, String label, Judged judged) {
         Outcome outcome = guarded(() -> commit(expected, label, judged.plan()));
         if (outcome instanceof Outcome.Saved) {
+            latest = outcome.head().number();
             last = new Seen(outcome.head(), judged);
         }
         return outcome;

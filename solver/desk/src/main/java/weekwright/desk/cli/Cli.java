@@ -28,10 +28,13 @@ final class Cli {
             "whatif",
             "pin",
             "fixtures",
+            "brief",
             "sheet",
             "load",
             "marks",
             "calendar",
+            "table",
+            "wall",
             "history",
             "undo",
             "redo",
@@ -39,6 +42,7 @@ final class Cli {
             "rules",
             "catalogue",
             "schema",
+            "new",
             "demo",
             "desk");
 
@@ -81,7 +85,11 @@ final class Cli {
             case "whatif" -> List.of(new WhatIfCommand(around));
             case "pin" -> List.of(new PinCommand(around));
             case "fixtures" -> List.of(new FixturesCommand(around));
+            case "brief" -> List.of(new BriefCommand(around));
             case "sheet" -> List.of(new SheetCommand(around));
+            case "table" -> List.of(new TableCommand(around));
+            case "wall" -> List.of(new WallCommand(around));
+            case "new" -> List.of(new NewCommand(around));
             case "load" -> List.of(new LoadCommand(around));
             case "marks" -> List.of(new MarksCommand(around));
             case "calendar" -> List.of(new CalendarCommand(around));

@@ -12,7 +12,9 @@ import org.eclipse.jetty.server.handler.ErrorHandler;
 import org.eclipse.jetty.server.handler.MinimumDataRateHandler;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import weekwright.desk.app.FileFault;
+import weekwright.desk.app.Searches;
 import weekwright.desk.app.Shelf;
+import weekwright.desk.view.PlanPages;
 
 /** The page's server. It listens on this machine only. */
 public final class Desk implements AutoCloseable {
@@ -27,10 +29,14 @@ public final class Desk implements AutoCloseable {
 
     private final Door door = new Door();
     private final Consumer<String> tell;
+    private final Searches searches;
+    private final Events events;
     private final Javalin server;
 
     private Desk(Shelf shelf, int port, Consumer<String> tell) {
         this.tell = tell;
+        searches = new Searches(shelf.planner(), shelf.clock(), PlanPages::verdict);
+        events = new Events(searches);
         Assets assets = new Assets();
         Templates templates = new Templates(assets.frame());
         server = Javalin.create(config -> {
@@ -67,9 +73,11 @@ public final class Desk implements AutoCloseable {
         return "http://" + LOOPBACK + ":" + port() + "/open/" + door.key();
     }
 
-    /** Stops it; what is being done is brought to its end. */
+    /** Stops it; a search that is on ends with the best plan that it has, which is saved. */
     @Override
     public void close() {
+        searches.close();
+        events.close();
         server.stop();
     }
 
@@ -117,8 +125,11 @@ public final class Desk implements AutoCloseable {
             guards.open(request);
             tell.accept(address());
         });
-        new StartRoutes(shelf, templates).add(config.routes);
-        new WeekRoutes(shelf, templates).add(config.routes);
+        new StartRoutes(shelf, searches, templates).add(config.routes);
+        WeekRoutes weeks = new WeekRoutes(shelf, searches, templates);
+        weeks.add(config.routes);
+        new SearchRoutes(weeks, searches, templates).add(config.routes);
+        config.routes.sse("/w/{folder}/events", client -> events.listen(client, weeks.place(client.ctx())));
         new Faults(templates).add(config.routes);
     }
 }

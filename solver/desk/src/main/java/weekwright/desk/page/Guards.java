@@ -63,7 +63,8 @@ final class Guards {
     private static void headers(Context request) {
         request.header("Content-Security-Policy", POLICY);
         request.header("X-Content-Type-Options", "nosniff");
-        request.header("Referrer-Policy", "no-referrer");
+        // Under "no-referrer" browsers hide where a form comes from, and the next check would refuse our own.
+        request.header("Referrer-Policy", "same-origin");
         request.header("Cross-Origin-Opener-Policy", "same-origin");
         request.header("Cross-Origin-Resource-Policy", "same-origin");
         request.header("X-Frame-Options", "DENY");

@@ -10,6 +10,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
+import weekwright.desk.app.Searches;
 import weekwright.desk.app.Shelf;
 import weekwright.desk.store.Contents;
 import weekwright.desk.view.StartPage;
@@ -21,13 +22,16 @@ import weekwright.scenarios.Scenarios;
 /** Where a coach begins: a folder that is there, an invented demo, a blank week, files. */
 final class StartRoutes {
     private static final int UNUSABLE = 422;
+    private static final int FIRST_SECONDS = 2;
     private static final int MOST_BYTES = 16 * 1024 * 1024 + 1;
 
     private final Shelf shelf;
+    private final Searches searches;
     private final Templates templates;
 
-    StartRoutes(Shelf shelf, Templates templates) {
+    StartRoutes(Shelf shelf, Searches searches, Templates templates) {
         this.shelf = shelf;
+        this.searches = searches;
         this.templates = templates;
     }
 
@@ -104,6 +108,10 @@ final class StartRoutes {
     private void begin(Context request, BlankForm form, String label, First first) {
         try {
             String folder = shelf.begin(request.formParam("folder"), label, first.contents());
+            // What was just begun is planned at once: an empty week is not what anybody came for.
+            shelf.open(folder)
+                    .filter(place -> !place.now().planned())
+                    .ifPresent(place -> searches.ask(place, place.now(), FIRST_SECONDS, false));
             request.redirect(WeekRoutes.base(folder), HttpStatus.SEE_OTHER);
         } catch (InputFault fault) {
             request.status(UNUSABLE);

@@ -2,11 +2,16 @@ package weekwright.desk.page;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import weekwright.desk.app.Search;
+import weekwright.desk.app.Searches;
 import weekwright.desk.app.Shelf;
 import weekwright.desk.app.Workplace;
 import weekwright.desk.app.Workplace.Seen;
@@ -15,6 +20,8 @@ import weekwright.desk.view.HistoryPage;
 import weekwright.desk.view.LookAt;
 import weekwright.desk.view.Notice;
 import weekwright.desk.view.Notice.Way;
+import weekwright.desk.view.SearchStrip;
+import weekwright.desk.view.SearchStrips;
 import weekwright.desk.view.WeekPage;
 import weekwright.desk.view.WeekPages;
 
@@ -23,10 +30,12 @@ final class WeekRoutes {
     private static final int STALE = 409;
 
     private final Shelf shelf;
+    private final Searches searches;
     private final Templates templates;
 
-    WeekRoutes(Shelf shelf, Templates templates) {
+    WeekRoutes(Shelf shelf, Searches searches, Templates templates) {
         this.shelf = shelf;
+        this.searches = searches;
         this.templates = templates;
     }
 
@@ -53,14 +62,23 @@ final class WeekRoutes {
             throw stale(request, stale);
         }
         if (Templates.isPart(request)) {
-            List<String> news = new ArrayList<>();
-            if (outcome instanceof Outcome.Same) {
-                news.add(outcome.message());
-            }
-            templates.part(request, "desk.jte", "page", page(request, place, news));
+            String said = outcome instanceof Outcome.Same ? outcome.message() : null;
+            templates.part(request, "desk.jte", "page", page(request, place, said));
         } else {
             request.redirect(base(request), HttpStatus.SEE_OTHER);
         }
+    }
+
+    /** The refusal of something that was asked for from a revision that is no longer in force. */
+    Refusal moved(Context request, Seen now, int seen) {
+        String text = "This was asked for from revision " + seen + ", and revision "
+                + now.revision().number() + " (" + now.revision().label() + ") is in force.";
+        return new Refusal(
+                STALE,
+                new Notice(
+                        "The week has changed meanwhile",
+                        List.of(text),
+                        List.of(new Way("Show what is in force", base(request)))));
     }
 
     private Refusal stale(Context request, Outcome.Stale stale) {
@@ -74,7 +92,7 @@ final class WeekRoutes {
 
     private void week(Context request) {
         Workplace place = place(request);
-        WeekPage page = page(request, place, List.of());
+        WeekPage page = page(request, place);
         if (Templates.isPart(request)) {
             templates.part(request, "desk.jte", "page", page);
         } else {
@@ -82,24 +100,33 @@ final class WeekRoutes {
         }
     }
 
-    WeekPage page(Context request, Workplace place, List<String> more) {
+    /** The page of a folder as it is now; while a search is on, with the best plan so far drawn in place of the week. */
+    WeekPage page(Context request, Workplace place) {
+        return page(request, place, null);
+    }
+
+    private WeekPage page(Context request, Workplace place, @Nullable String said) {
         Seen seen = place.now();
         List<String> news = new ArrayList<>(place.news());
-        news.addAll(more);
-        return WeekPages.of(
+        if (said != null) {
+            news.add(said);
+        }
+        LookAt look = look(request, seen);
+        Optional<Search> search = searches.of(place);
+        Search.Standing now = search.map(Search::now).orElse(null);
+        SearchStrip strip = SearchStrips.of(
                 base(request),
-                seen.scenario(),
-                seen.revision(),
+                look.query(),
+                seen.revision().number(),
                 seen.planned(),
-                seen.judged(),
-                seen::people,
-                look(request, seen),
-                news);
+                now,
+                search.map(searches::before).orElse(0));
+        return WeekPages.of(base(request), seen, now, strip, look, news);
     }
 
     private static LookAt look(Context request, Seen seen) {
         int weeks = seen.scenario().weeks();
-        String shown = request.formParam("look");
+        String shown = request.method().equals(HandlerType.GET) ? null : request.formParam("look");
         if (shown == null) {
             return LookAt.of(request.queryParam("week"), request.queryParam("by"), weeks);
         }

@@ -71,9 +71,10 @@ public record Landscape(Axis axis, List<Week> weeks, boolean near) {
      * @param path outline of the hill as SVG path data
      * @param top height of its top from above, 0 to 70
      * @param word the class of the day in a word
-     * @param amount how much it is, in a coach's unit
+     * @param points points of demand, or an empty text
+     * @param amount how much it is besides, in a coach's unit
      */
-    public record Sky(String look, String path, int top, String word, String amount) {}
+    public record Sky(String look, String path, int top, String word, String points, String amount) {}
 
     /** Time that cannot be had: closed, away or travel, and why. */
     public record Shade(

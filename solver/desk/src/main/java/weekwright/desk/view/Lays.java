@@ -57,10 +57,8 @@ final class Lays {
                         day.demand(),
                         day.dayClass().id(),
                         day.dayClass().id(),
-                        day.dayClass() == DayClass.FREE
-                                ? ""
-                                : Dates.decimal(day.demand()) + " points, " + Dates.grouped(Math.round(day.load()))
-                                        + " AU"))
+                        day.dayClass() == DayClass.FREE ? "" : Dates.decimal(day.demand()),
+                        day.load() == 0 ? "" : "load " + Dates.grouped(Math.round(day.load())) + " AU"))
                 .toList();
     }
 
@@ -123,6 +121,7 @@ final class Lays {
                 (double) minutes / MINUTES_OF_A_POINT,
                 free ? "free" : "use",
                 free ? "not used" : "in use",
+                "",
                 free ? "" : Dates.hours(minutes));
     }
 

@@ -1,6 +1,7 @@
 package weekwright.desk.view;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import weekwright.model.scenario.Level;
 /** The tables of a session: a row an athlete, a column a line that asks each for something else. */
 final class SheetTables {
     private static final String WARM_UP_SETS = "warm-up sets";
+    private static final String OTHERS = "Others";
 
     private final SheetWords words;
     private final boolean personal;
@@ -60,6 +62,7 @@ final class SheetTables {
         List<SheetPage.Row> left = rows.stream()
                 .map(row -> new SheetPage.Row(
                         row.name(), kept.stream().map(row.cells()::get).toList(), row.notes()))
+                .sorted(Comparator.comparing(row -> row.name().startsWith(OTHERS)))
                 .toList();
         List<SheetPage.Row> numbers = left.stream()
                 .filter(row -> !row.notes().isEmpty() || row.cells().stream().anyMatch(SheetPage::isNumber))
@@ -156,7 +159,7 @@ final class SheetTables {
                 .filter(row -> numbers || !row.remarks().isEmpty())
                 .forEach(row -> rows.add(row(plan, row, own)));
         if (numbers && !personal && (plan.others() > 0 || plan.athletes().isEmpty())) {
-            String name = plan.athletes().isEmpty() ? "everybody" : "others (" + plan.others() + ")";
+            String name = plan.athletes().isEmpty() ? "Everybody" : OTHERS + " (" + plan.others() + ")";
             rows.add(new SheetPage.Row(name, cells(plan, plan.byFeel()), ""));
         }
         return rows;

@@ -26,7 +26,8 @@ final class Skyline {
                 y(day.height()),
                 y((day.height() + after) / 2),
                 GROUND);
-        return new Landscape.Sky(day.look(), path, (int) Math.round(y(day.height())), day.word(), day.amount());
+        return new Landscape.Sky(
+                day.look(), path, (int) Math.round(y(day.height())), day.word(), day.points(), day.amount());
     }
 
     private static double y(double height) {

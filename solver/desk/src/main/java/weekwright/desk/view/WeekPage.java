@@ -27,6 +27,7 @@ public record WeekPage(
         List<Choice> lanes,
         Landscape landscape,
         Panel panel,
+        SearchStrip search,
         List<String> news) {
     public WeekPage {
         weeks = List.copyOf(weeks);

@@ -4,15 +4,15 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import weekwright.desk.app.Search.Standing;
+import weekwright.desk.app.Workplace.Seen;
 import weekwright.desk.store.Revision;
-import weekwright.desk.view.PlanPage.Standing;
 import weekwright.desk.view.WeekPage.Choice;
 import weekwright.desk.view.WeekPage.Level;
 import weekwright.desk.view.WeekPage.Panel;
+import weekwright.engine.Engine;
 import weekwright.engine.explain.Judged;
-import weekwright.engine.explain.PersonPicture;
 import weekwright.model.plan.Plan;
 import weekwright.model.plan.Solver;
 import weekwright.model.plan.Totals;
@@ -29,31 +29,28 @@ public final class WeekPages {
      * What is shown of a folder.
      *
      * @param base address of the folder
-     * @param planned whether the folder holds a plan; else {@code judged} is of an empty one
-     * @param people what each athlete does; asked for only where athletes are the lanes
+     * @param search the folder's last search, or null; while it is on, its best plan is drawn in place of the week
      */
     public static WeekPage of(
-            String base,
-            Scenario scenario,
-            Revision revision,
-            boolean planned,
-            Judged judged,
-            Supplier<List<PersonPicture>> people,
-            LookAt look,
-            List<String> news) {
+            String base, Seen seen, @Nullable Standing search, SearchStrip strip, LookAt look, List<String> news) {
+        Scenario scenario = seen.scenario();
+        Judged drawn = search != null && search.isOn() ? search.drawn() : null;
         return new WeekPage(
                 base,
                 look.query(),
                 scenario.title(),
                 Dates.span(scenario.firstDay(), scenario.lastDay()),
                 scenario.zone().getId(),
-                revision.number(),
-                saved(revision, scenario),
-                planned,
+                seen.revision().number(),
+                saved(seen.revision(), scenario),
+                seen.planned(),
                 weeks(scenario, look),
                 lanes(scenario, look),
-                Landscapes.of(scenario, judged, people, look),
-                panel(scenario, judged),
+                drawn == null
+                        ? Landscapes.of(scenario, seen.judged(), seen::people, look)
+                        : Landscapes.of(scenario, drawn, () -> Engine.people(scenario, drawn.plan()), look),
+                panel(scenario, seen.judged()),
+                strip,
                 news);
     }
 
@@ -87,7 +84,7 @@ public final class WeekPages {
     }
 
     static Panel panel(Scenario scenario, Judged judged) {
-        Standing standing = Standings.of(new Names(scenario), judged);
+        PlanPage.Standing standing = Standings.of(new Names(scenario), judged);
         Plan plan = judged.plan();
         Solver solver = plan.solver();
         return new Panel(

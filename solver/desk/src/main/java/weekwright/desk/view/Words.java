@@ -33,6 +33,25 @@ public final class Words {
         };
     }
 
+    /** A label without what is explained after a semicolon. */
+    static String brief(String label) {
+        int more = label.indexOf("; ");
+        return more < 0 ? label : label.substring(0, more);
+    }
+
+    /** Words in a list: {@code a, b and c}. */
+    static String and(List<String> words) {
+        return joined(words, " and ");
+    }
+
+    /** Words in a list, the last after a word of its own. */
+    static String joined(List<String> words, String beforeLast) {
+        int last = words.size() - 1;
+        return last < 1
+                ? String.join("", words)
+                : String.join(", ", words.subList(0, last)) + beforeLast + words.get(last);
+    }
+
     /** One letter a point of demand; each class has its own, so that it can be told without colour. */
     static String mark(DayClass dayClass) {
         return switch (dayClass) {
@@ -44,7 +63,7 @@ public final class Words {
     }
 
     /** What is held of a placement, or null where nothing is. */
-    static @Nullable String pinned(Pin pin) {
+    public static @Nullable String pinned(Pin pin) {
         List<String> held = new ArrayList<>();
         add(held, pin.start(), "time");
         add(held, pin.day() && !pin.start(), "day");

@@ -27,6 +27,52 @@
     }
   });
 
+  const desk = () => document.getElementById('desk');
+
+  /** Asks for what is new of a search or of the week, one question at a time; what comes meanwhile is asked for after. */
+  const asked = { busy: false, again: null };
+  function ask(path, target, swap) {
+    if (asked.busy) {
+      asked.again = [path, target, swap];
+      return;
+    }
+    asked.busy = true;
+    const look = new URLSearchParams(desk().dataset.look);
+    htmx.ajax('GET', desk().dataset.base + path + '?' + look, { target, swap }).finally(() => {
+      asked.busy = false;
+      const next = asked.again;
+      asked.again = null;
+      if (next) {
+        ask(...next);
+      }
+    });
+  }
+
+  /** Listens for news of the folder while the page is seen; hidden pages take no line. */
+  let line = null;
+  function listen() {
+    if (!desk() || document.hidden) {
+      if (line) {
+        line.close();
+        line = null;
+      }
+      return;
+    }
+    if (line) {
+      return;
+    }
+    line = new EventSource(desk().dataset.base + '/events');
+    line.addEventListener('search', () => ask('/search', '#search', 'outerHTML'));
+    line.addEventListener('revision', (event) => {
+      if (Number(event.data) > Number(desk().dataset.revision)) {
+        ask('', '#desk', 'outerHTML');
+      }
+    });
+  }
+  document.addEventListener('visibilitychange', listen);
+  window.addEventListener('pagehide', () => line && line.close());
+  listen();
+
   /** A first guess at the clocks that are meant: those of this machine. */
   all('[data-own-zone]').forEach((field) => {
     if (field.value === '') {

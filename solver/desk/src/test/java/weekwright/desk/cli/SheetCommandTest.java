@@ -72,7 +72,7 @@ class SheetCommandTest {
                   E. Drummory           112.5–117.5 kg  20 · 57.5 · 82.5 · 95
                   S. Fennimar (novice)  82.5–85 kg      20 · 42.5 · 60 · 67.5   estimated
                   L. Wendle (advanced)  157.5–162.5 kg  20 · 80 · 112.5 · 130   estimated
-                  others (13): by feel: 2 more could be done.
+                  Others (13): by feel: 2 more could be done.
                   M. Pellor sits out; instead Upper push and pull: Bench press 3 × 3, by feel: 2 more could be done;
                   Bench pull 3 × 3, by feel: 2 more could be done; Pull-up or row 2 × 6; Push-up or dip 2 × 6
 

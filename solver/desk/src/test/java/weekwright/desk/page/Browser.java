@@ -44,6 +44,13 @@ final class Browser implements AutoCloseable {
         return browser;
     }
 
+    /** The same with somebody else who plans. */
+    static Browser in(Path place, Planner planner) {
+        Browser browser = new Browser(Shelf.in(place, NOON, planner));
+        browser.enter();
+        return browser;
+    }
+
     /** A desk of one folder, let in. */
     static Browser of(Path folder) {
         Browser browser = new Browser(Shelf.of(folder, NOON, Planner.ENGINE));
@@ -100,6 +107,27 @@ final class Browser implements AutoCloseable {
             return client.send(request.build(), BodyHandlers.ofString());
         } catch (IOException e) {
             throw new AssertionError("no answer", e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError("interrupted", e);
+        }
+    }
+
+    /** Asks for a page again and again until it holds a text; gives the page. */
+    String until(String path, String text) {
+        for (int i = 0; i < 400; i++) {
+            String page = get(path).body();
+            if (page.contains(text)) {
+                return page;
+            }
+            pause();
+        }
+        throw new AssertionError("never saw \"" + text + "\" in " + get(path).body());
+    }
+
+    private static void pause() {
+        try {
+            Thread.sleep(50);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new AssertionError("interrupted", e);

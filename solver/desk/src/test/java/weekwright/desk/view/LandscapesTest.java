@@ -73,7 +73,8 @@ class LandscapesTest {
         assertThat(days)
                 .extracting(day -> day.sky().word())
                 .containsExactly("free", "high", "middle", "low", "low", "high", "free");
-        assertThat(days.get(1).sky().amount()).isEqualTo("10.1 points, 1,060 AU");
+        assertThat(days.get(1).sky().points()).isEqualTo("10.1");
+        assertThat(days.get(1).sky().amount()).isEqualTo("load 1,060 AU");
         // Higher ground stands nearer to the top; neighbours meet at the same height.
         assertThat(days.get(1).sky().top()).isLessThan(days.get(3).sky().top());
         assertThat(days.get(1).sky().path()).endsWith("L120 20.1 L120 70 Z");

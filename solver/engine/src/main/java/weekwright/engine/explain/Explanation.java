@@ -81,6 +81,22 @@ public final class Explanation {
         return new Judged(bare.withFindings(findings), kept(findings), days());
     }
 
+    /** The plan as a picture only: where all lies and what the days ask, with nothing found or left out. */
+    public Judged drawn() {
+        Plan plan = new Plan(
+                Scenario.VERSION,
+                problem.scenario.id(),
+                null,
+                null,
+                null,
+                placements(),
+                List.of(),
+                List.of(),
+                judge.total().totals(),
+                List.of());
+        return new Judged(plan, List.of(), days());
+    }
+
     /** The same options in a problem that was built from the same documents. */
     public static @Nullable Stimulus[] sameIn(Problem problem, @Nullable Stimulus[] found) {
         @Nullable Stimulus[] same = new @Nullable Stimulus[found.length];

@@ -2,7 +2,10 @@ package weekwright.engine.search;
 
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Cost;
+import weekwright.engine.problem.Stimulus;
 
 /** Watches a search by the clock, where seconds were given, and hands better plans on to whoever listens. */
 public final class Clocked implements Watch {
@@ -14,6 +17,7 @@ public final class Clocked implements Watch {
     private final AtomicBoolean stopped = new AtomicBoolean();
     private final Cost best = new Cost();
     private boolean any;
+    private Consumer<@Nullable Stimulus[]> placements = at -> {};
 
     /** Starts the clock. */
     public Clocked(Budget budget, Progress progress, int sessions) {
@@ -33,12 +37,18 @@ public final class Clocked implements Watch {
     }
 
     @Override
-    public synchronized void better(Cost total, int placed) {
-        if (!any || total.compareLevels(best) < 0) {
+    public synchronized void better(Incumbent found) {
+        if (!any || found.cost().compareLevels(best) < 0) {
             any = true;
-            best.set(total);
-            progress.better(total.totals(), placed, sessions, moves.get(), seconds());
+            best.set(found.cost());
+            placements.accept(found.at());
+            progress.better(best.totals(), found.placed(), sessions, moves.get(), seconds());
         }
+    }
+
+    /** Has every better plan handed over, before it is told: where each session lies, by session. */
+    public void handOver(Consumer<@Nullable Stimulus[]> to) {
+        placements = to;
     }
 
     @Override
@@ -85,8 +95,8 @@ public final class Clocked implements Watch {
         }
 
         @Override
-        public void better(Cost total, int placed) {
-            Clocked.this.better(total, placed);
+        public void better(Incumbent found) {
+            Clocked.this.better(found);
         }
 
         @Override
@@ -104,8 +114,8 @@ public final class Clocked implements Watch {
             Part whole = this;
             return new Watch() {
                 @Override
-                public void better(Cost total, int placed) {
-                    whole.better(total, placed);
+                public void better(Incumbent found) {
+                    whole.better(found);
                 }
 
                 @Override

@@ -41,7 +41,7 @@ final class Pace {
         moves++;
         if (best.offer(judge)) {
             lastBetter = moves;
-            watch.better(best.cost(), best.placed());
+            watch.better(best);
         }
         if (++untold == ASK_EVERY) {
             tell();

@@ -83,7 +83,7 @@ public final class Portfolio {
                 Construction.held(problem),
                 new Construction(problem, watch).repaired()));
         Incumbent first = new Incumbent(Judge.of(problem, start), scale);
-        watch.better(first.cost(), first.placed());
+        watch.better(first);
         return start;
     }
 

@@ -1,13 +1,11 @@
 package weekwright.engine.search;
 
-import weekwright.engine.problem.Cost;
-
 /** Hears of a search and tells it when to stop. Called from the searching threads. */
 interface Watch {
     /** Hears nothing and never stops. */
     Watch NONE = new Watch() {
         @Override
-        public void better(Cost total, int placed) {}
+        public void better(Incumbent best) {}
 
         @Override
         public boolean tried(long moves) {
@@ -21,7 +19,7 @@ interface Watch {
     };
 
     /** A better plan was found by one of the searches. */
-    void better(Cost total, int placed);
+    void better(Incumbent best);
 
     /** Moves tried since the last call; whether to stop now. */
     boolean tried(long moves);

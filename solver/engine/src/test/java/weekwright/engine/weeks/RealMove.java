@@ -1,8 +1,5 @@
 package weekwright.engine.weeks;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -10,9 +7,9 @@ import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.scenario.Moment;
+import weekwright.scenarios.SeasonFile;
 
 /**
  * A real change of a match in 2025-26, from the public football data of the openfootball project (CC0 1.0), clubs and
@@ -21,7 +18,6 @@ import weekwright.model.scenario.Moment;
  * @param timeBefore kick-off before, or null where none was known
  */
 record RealMove(LocalDate before, @Nullable LocalTime timeBefore, LocalDate after, LocalTime timeAfter) {
-    private static final String FILE = "/weekwright/engine/moves/reschedules.csv";
     private static final int MOST_DAYS = 2;
 
     /** What a row is about. */
@@ -32,14 +28,10 @@ record RealMove(LocalDate before, @Nullable LocalTime timeBefore, LocalDate afte
         MONTH_BACK
     }
 
-    /** All rows of the file. */
+    /** All rows; where no time was known before, the tests take the usual one (common practice, no source). */
     static List<RealMove> all() {
-        try (InputStream data = Objects.requireNonNull(RealMove.class.getResourceAsStream(FILE))) {
-            String csv = new String(data.readAllBytes(), StandardCharsets.UTF_8);
-            return csv.lines().skip(1).map(RealMove::row).toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        String csv = new String(SeasonFile.reschedules(), StandardCharsets.UTF_8);
+        return csv.lines().skip(1).map(RealMove::row).toList();
     }
 
     private static RealMove row(String line) {

@@ -30,7 +30,6 @@ import weekwright.model.scenario.Scenario;
 /** Reads the rows of a table that say when something is: fixtures, hours, closures, absences. */
 public final class TimesReading {
     private static final List<String> YES = List.of("true", "yes", "y", "1", "x");
-    private static final String DAYS = "mon tue wed thu fri sat sun";
 
     private final Scenario scenario;
     private final What what;
@@ -101,30 +100,11 @@ public final class TimesReading {
 
     /** Each of the plan's days that is one of these weekdays: {@code Mon}, {@code Mon-Fri}, {@code Tue, Thu}. */
     private List<LocalDate> weekdays(String text) {
-        Set<DayOfWeek> named = new LinkedHashSet<>();
-        for (String part : text.split("[,;/ ]+", -1)) {
-            String[] ends = part.split("[-–]", -1);
-            int first = weekday(ends[0]);
-            int last = weekday(ends[ends.length - 1]);
-            for (int day = first; ; day = day % 7 + 1) {
-                named.add(DayOfWeek.of(day));
-                if (day == last) {
-                    break;
-                }
-            }
-        }
+        Set<DayOfWeek> named = WeekdayText.days(text);
         return scenario.firstDay()
                 .datesUntil(scenario.lastDay().plusDays(1))
                 .filter(day -> named.contains(day.getDayOfWeek()))
                 .toList();
-    }
-
-    private static int weekday(String name) {
-        int at = name.length() < 3 ? -1 : DAYS.indexOf(name.substring(0, 3).toLowerCase(Locale.ROOT));
-        if (at < 0 || at % 4 != 0) {
-            throw new IllegalArgumentException("\"" + Table.cut(name) + "\" is no weekday: write Mon, Tue or Mon-Fri");
-        }
-        return at / 4 + 1;
     }
 
     private void add(TableText.Cells row, @Nullable LocalDate weekday, Remarks remarks) {

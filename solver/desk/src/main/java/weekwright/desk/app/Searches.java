@@ -1,0 +1,218 @@
+package weekwright.desk.app;
+
+import java.time.Clock;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import weekwright.desk.app.Search.State;
+import weekwright.desk.app.Workplace.Seen;
+import weekwright.desk.store.Outcome;
+import weekwright.engine.Proposal;
+import weekwright.engine.explain.Comparisons;
+import weekwright.engine.explain.Judged;
+import weekwright.engine.search.Budget;
+import weekwright.model.answer.Comparison;
+import weekwright.model.plan.Plan;
+import weekwright.model.scenario.Moment;
+
+/**
+ * The searches of all open folders. One runs at a time, with all processors; the others wait in the order in which they
+ * were asked for, one a folder at most, so that nobody's week is put off by somebody's many.
+ */
+public final class Searches implements AutoCloseable {
+    private static final long SEED = 1;
+    private static final int MOST_THREADS = 64;
+    private static final long PATIENCE_MILLIS = 10_000;
+
+    private final Planner planner;
+    private final Clock clock;
+    private final Function<Plan, String> verdict;
+    private final Map<Workplace, Search> latest = new ConcurrentHashMap<>();
+    private final Deque<Search> waiting = new ArrayDeque<>();
+    private final Thread worker = new Thread(this::work, "searches");
+    private @Nullable Search running;
+    private boolean closed;
+
+    /**
+     * The searches of a desk.
+     *
+     * @param verdict says how a plan stands, for the history
+     */
+    public Searches(Planner planner, Clock clock, Function<Plan, String> verdict) {
+        this.planner = planner;
+        this.clock = clock;
+        this.verdict = verdict;
+        worker.setDaemon(true);
+        worker.start();
+    }
+
+    /**
+     * The search of a folder: the one that is on, or a new one. A second click never starts a second search.
+     *
+     * @param afresh whether only what is pinned is kept of the plan; else the search stays close to all of it
+     */
+    public synchronized Search ask(Workplace place, Seen from, double seconds, boolean afresh) {
+        Search known = latest.get(place);
+        if (known != null && known.isOn()) {
+            return known;
+        }
+        Search search = new Search(place, from, seconds, afresh);
+        latest.put(place, search);
+        waiting.add(search);
+        notifyAll();
+        return search;
+    }
+
+    /** The last search of a folder. */
+    public Optional<Search> of(Workplace place) {
+        return Optional.ofNullable(latest.get(place));
+    }
+
+    /** Forgets the last search of a folder, once it has ended. */
+    public synchronized void putAway(Workplace place) {
+        latest.computeIfPresent(place, (key, search) -> search.isOn() ? search : null);
+    }
+
+    /** How many searches come before one that waits. */
+    public synchronized int before(Search search) {
+        int place = new ArrayList<>(waiting).indexOf(search);
+        return place < 0 ? 0 : place + (running == null ? 0 : 1);
+    }
+
+    private void work() {
+        for (Search next = next(); next != null; next = next()) {
+            run(next);
+            done();
+        }
+    }
+
+    private synchronized @Nullable Search next() {
+        while (waiting.isEmpty() && !closed) {
+            try {
+                wait();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                return null;
+            }
+        }
+        running = closed ? null : waiting.poll();
+        return running;
+    }
+
+    private synchronized void done() {
+        running = null;
+    }
+
+    private void run(Search search) {
+        if (search.isDropped()) {
+            search.becomes(State.DROPPED, "Not searched; the plan stays as it was.");
+            return;
+        }
+        search.becomes(State.RUNNING, "Searching.");
+        try {
+            Judged found = planner.propose(proposal(search), search);
+            if (search.isDropped()) {
+                search.becomes(State.DROPPED, "What was found is dropped; the plan stays as it was.");
+            } else {
+                save(search, found);
+            }
+        } catch (FileFault | InputFault fault) {
+            search.becomes(State.FAILED, String.valueOf(fault.getMessage()));
+        } catch (RuntimeException fault) {
+            search.becomes(
+                    State.FAILED,
+                    "A fault of the program (" + fault.getClass().getSimpleName() + "); the plan stays as it was.");
+        }
+    }
+
+    private Proposal proposal(Search search) {
+        Seen from = search.from();
+        Plan start = start(search);
+        boolean published = start != null && start.published() != null;
+        Moment now = published ? Moment.at(clock.instant(), from.scenario().zone()) : null;
+        int threads = Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors());
+        return new Proposal(from.scenario(), start, Budget.seconds(search.seconds()), SEED, threads, now);
+    }
+
+    private static @Nullable Plan start(Search search) {
+        Seen from = search.from();
+        if (!from.planned()) {
+            return null;
+        }
+        return search.isAfresh()
+                ? pinnedOnly(from.judged().plan())
+                : from.judged().plan();
+    }
+
+    /** What a coach holds of a plan, and nothing else. */
+    private static Plan pinnedOnly(Plan plan) {
+        return new Plan(
+                plan.weekwright(),
+                plan.scenario(),
+                plan.scenarioDigest(),
+                plan.published(),
+                null,
+                plan.placements().stream()
+                        .filter(placement -> !placement.held().isNone())
+                        .toList(),
+                plan.leftOut().stream().filter(left -> left.pin() != null).toList(),
+                plan.softened(),
+                null,
+                List.of());
+    }
+
+    private void save(Search search, Judged found) {
+        Seen from = search.from();
+        String what = !from.planned() ? "Planned" : search.isAfresh() ? "Planned afresh" : "Planned again";
+        if (from.planned() && found.plan().placements().equals(from.judged().plan().placements())) {
+            search.becomes(State.SAME, same(search));
+            return;
+        }
+        Comparison comparison =
+                from.planned() ? Comparisons.of(from.scenario(), from.judged().plan(), found.plan()) : null;
+        Outcome outcome = search.place()
+                .save(from.revision().number(), what + ". " + withoutStop(verdict.apply(found.plan())), found);
+        if (outcome instanceof Outcome.Saved saved) {
+            search.ends(State.SAVED, what + ".", saved.head().number(), comparison);
+        } else if (outcome instanceof Outcome.Stale stale && stale.kept() != null) {
+            search.ends(State.LATE, stale.message(), stale.kept().number(), comparison);
+        } else {
+            search.becomes(State.SAME, same(search));
+        }
+    }
+
+    private static String same(Search search) {
+        return search.isAfresh()
+                ? "The same plan was found again."
+                : "Nothing better was found close to this plan: it stays. Plan afresh to look for another.";
+    }
+
+    private static String withoutStop(String sentence) {
+        return sentence.replaceFirst("\\.$", "");
+    }
+
+    /** Ends all searches; the one that runs saves the best plan that it has. */
+    @Override
+    public void close() {
+        synchronized (this) {
+            closed = true;
+            List.copyOf(waiting).forEach(search -> search.becomes(State.DROPPED, "The desk was closed."));
+            waiting.clear();
+            if (running != null) {
+                running.end();
+            }
+            notifyAll();
+        }
+        try {
+            worker.join(PATIENCE_MILLIS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}
