@@ -15,8 +15,19 @@ import org.junit.jupiter.api.Test;
 /** What is packed into the runnable jar is named there with its licence. */
 class LicencesTest {
     /** Libraries of the tests, which are not packed. */
-    private static final List<String> FOR_TESTS =
-            List.of("junit-", "opentest4j-", "apiguardian-", "assertj-", "byte-buddy-", "archunit-", "surefire-");
+    private static final List<String> FOR_TESTS = List.of(
+            "junit-",
+            "opentest4j-",
+            "apiguardian-",
+            "assertj-",
+            "byte-buddy-",
+            "archunit-",
+            "surefire-",
+            // Of the profile that drives a browser.
+            "playwright-",
+            "driver-",
+            "gson-",
+            "Java-WebSocket-");
 
     @Test
     void every_bundled_library_is_named() throws IOException {

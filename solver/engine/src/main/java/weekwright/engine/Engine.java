@@ -7,7 +7,6 @@ import weekwright.engine.explain.Explanation;
 import weekwright.engine.explain.Judged;
 import weekwright.engine.explain.People;
 import weekwright.engine.explain.PersonPicture;
-import weekwright.engine.explain.WhyNots;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.ProblemBuilder;
 import weekwright.engine.problem.ProblemBuilder.PlanUse;
@@ -62,12 +61,7 @@ public final class Engine {
      * @throws IllegalArgumentException when there is no such session
      */
     public static WhyNot whyNot(Scenario scenario, Plan plan, String session, @Nullable LocalDate day) {
-        Problem problem = ProblemBuilder.of(scenario, plan, PlanUse.START);
-        Session asked = problem.sessions.stream()
-                .filter(known -> known.id.equals(session))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no session is called \"" + session + "\""));
-        return new WhyNots(problem, standing(problem)).of(asked, day == null ? null : problem.calendar.day(day));
+        return Questions.of(scenario, plan).whyNot(session, day);
     }
 
     /** Proposes a plan: the best found within the budget, or until it is told to stop. */

@@ -23,8 +23,8 @@ final class Chromium {
             "--disable-component-update",
             "--disable-sync");
 
-    private static final Playwright PLAYWRIGHT = Playwright.create(
-            new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+    private static final Playwright PLAYWRIGHT =
+            Playwright.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
     private static final Browser BROWSER = PLAYWRIGHT
             .chromium()
             .launch(new BrowserType.LaunchOptions()
@@ -40,6 +40,7 @@ final class Chromium {
 
     /** A page in an ordinary window. */
     static Page page() {
-        return window(new Browser.NewContextOptions().setViewportSize(1440, 1000)).newPage();
+        return window(new Browser.NewContextOptions().setViewportSize(1440, 1000))
+                .newPage();
     }
 }

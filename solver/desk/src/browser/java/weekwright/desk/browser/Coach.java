@@ -28,7 +28,7 @@ final class Coach implements AutoCloseable {
     private static final String AXE = resource("/axe.min.js");
 
     /** Milliseconds that the busiest machine may take for a step. */
-    static final int SLOW = 120_000;
+    static final int SLOW = 60_000;
 
     final Desk desk;
     final BrowserContext window;
@@ -51,7 +51,9 @@ final class Coach implements AutoCloseable {
     /** The same with a window of another size. */
     static Coach in(Path place, int width, int height) {
         return new Coach(
-                Shelf.in(place, NOON, Planner.ENGINE), 0, new Browser.NewContextOptions().setViewportSize(width, height));
+                Shelf.in(place, NOON, Planner.ENGINE),
+                0,
+                new Browser.NewContextOptions().setViewportSize(width, height));
     }
 
     /** With a window that is set up otherwise. */

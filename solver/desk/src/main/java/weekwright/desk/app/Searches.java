@@ -170,7 +170,8 @@ public final class Searches implements AutoCloseable {
     private void save(Search search, Judged found) {
         Seen from = search.from();
         String what = !from.planned() ? "Planned" : search.isAfresh() ? "Planned afresh" : "Planned again";
-        if (from.planned() && found.plan().placements().equals(from.judged().plan().placements())) {
+        if (from.planned()
+                && found.plan().placements().equals(from.judged().plan().placements())) {
             search.becomes(State.SAME, same(search));
             return;
         }

@@ -9,6 +9,7 @@ import weekwright.desk.store.Store;
 import weekwright.desk.store.StoreFault;
 import weekwright.desk.store.Version;
 import weekwright.engine.Engine;
+import weekwright.engine.Questions;
 import weekwright.engine.explain.Judged;
 import weekwright.engine.explain.PersonPicture;
 import weekwright.model.document.DocumentException;
@@ -32,6 +33,7 @@ public final class Workplace {
         private final Version version;
         private final Judged judged;
         private @Nullable List<PersonPicture> people;
+        private @Nullable Questions questions;
 
         Seen(Version version, Judged judged) {
             this.version = version;
@@ -56,6 +58,14 @@ public final class Workplace {
         /** Whether there is a plan. */
         public boolean planned() {
             return version.contents().plan() != null;
+        }
+
+        /** The plan, ready for questions about its sessions. */
+        public synchronized Questions questions() {
+            if (questions == null) {
+                questions = Questions.of(scenario(), judged.plan());
+            }
+            return questions;
         }
 
         /** What the plan means for each athlete. */
@@ -96,6 +106,11 @@ public final class Workplace {
     private static Plan nothing(Scenario scenario) {
         return new Plan(
                 Scenario.VERSION, scenario.id(), null, null, null, List.of(), List.of(), List.of(), null, List.of());
+    }
+
+    /** Who judges plans here. */
+    public Planner planner() {
+        return planner;
     }
 
     /** What the coach should be told of the folder and has not been told yet. */

@@ -8,9 +8,7 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import weekwright.desk.app.Search;
 import weekwright.desk.app.Searches;
 import weekwright.desk.app.Shelf;
 import weekwright.desk.app.Workplace;
@@ -20,8 +18,6 @@ import weekwright.desk.view.HistoryPage;
 import weekwright.desk.view.LookAt;
 import weekwright.desk.view.Notice;
 import weekwright.desk.view.Notice.Way;
-import weekwright.desk.view.SearchStrip;
-import weekwright.desk.view.SearchStrips;
 import weekwright.desk.view.WeekPage;
 import weekwright.desk.view.WeekPages;
 
@@ -112,19 +108,10 @@ final class WeekRoutes {
             news.add(said);
         }
         LookAt look = look(request, seen);
-        Optional<Search> search = searches.of(place);
-        Search.Standing now = search.map(Search::now).orElse(null);
-        SearchStrip strip = SearchStrips.of(
-                base(request),
-                look.query(),
-                seen.revision().number(),
-                seen.planned(),
-                now,
-                search.map(searches::before).orElse(0));
-        return WeekPages.of(base(request), seen, now, strip, look, news);
+        return WeekPages.of(base(request), Views.open(seen), Views.course(searches, place), look, news);
     }
 
-    private static LookAt look(Context request, Seen seen) {
+    static LookAt look(Context request, Seen seen) {
         int weeks = seen.scenario().weeks();
         String shown = request.method().equals(HandlerType.GET) ? null : request.formParam("look");
         if (shown == null) {

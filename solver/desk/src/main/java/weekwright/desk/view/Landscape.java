@@ -7,10 +7,9 @@ import org.jspecify.annotations.Nullable;
  * Weeks as a landscape: days are columns, groups, places or athletes are lanes. Above each lane's ground runs the skyline
  * of what its days ask; below it lie the sessions on the axis of time.
  *
- * @param axis the hours that are shown, in rows of five minutes
  * @param near whether sessions are shown as cards; far away they are marks
  */
-public record Landscape(Axis axis, List<Week> weeks, boolean near) {
+public record Landscape(List<Week> weeks, boolean near) {
     public Landscape {
         weeks = List.copyOf(weeks);
     }
@@ -40,8 +39,9 @@ public record Landscape(Axis axis, List<Week> weeks, boolean near) {
      * A lane.
      *
      * @param note what else to know of it, or null
+     * @param axis the hours that are shown, in rows of five minutes
      */
-    public record Lane(String id, String label, @Nullable String note, List<Day> days) {
+    public record Lane(String id, String label, @Nullable String note, Axis axis, List<Day> days) {
         public Lane {
             days = List.copyOf(days);
         }

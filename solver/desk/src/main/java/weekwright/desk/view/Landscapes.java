@@ -57,20 +57,37 @@ public final class Landscapes {
         return new Landscapes(scenario, judged, people, look).landscape();
     }
 
+    /** The axis of time that a group's lane has. */
+    static TimeAxis axis(Scenario scenario, Judged judged, LookAt look, String group) {
+        Landscapes all = new Landscapes(scenario, judged, List::of, new LookAt(look.week(), LookAt.By.GROUP));
+        return all.lays.stream()
+                .filter(lay -> lay.id().equals(group))
+                .map(all::axis)
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** The id of a session, fixture or commitment as it stands in a page, where no stroke may be. */
     public static String mark(String id) {
         return "at-" + id.replace("+", "__").replace("/", "_");
     }
 
     private Landscape landscape() {
-        boolean near = look.week() != LookAt.ALL;
-        int first = near ? look.week() - 1 : 0;
-        int last = near ? look.week() - 1 : scenario.weeks() - 1;
-        TimeAxis axis = TimeAxis.over(Lays.stretches(lays, monday(first), sunday(last)));
-        List<Landscape.Week> weeks = IntStream.rangeClosed(first, last)
-                .mapToObj(index -> week(index, axis))
-                .toList();
-        return new Landscape(new Landscape.Axis(axis.rows(), axis.hours()), weeks, near);
+        List<Landscape.Week> weeks =
+                IntStream.rangeClosed(first(), last()).mapToObj(this::week).toList();
+        return new Landscape(weeks, look.week() != LookAt.ALL);
+    }
+
+    private TimeAxis axis(Lay lay) {
+        return TimeAxis.over(Lays.stretches(lay, monday(first()), sunday(last())));
+    }
+
+    private int first() {
+        return look.week() == LookAt.ALL ? 0 : look.week() - 1;
+    }
+
+    private int last() {
+        return look.week() == LookAt.ALL ? scenario.weeks() - 1 : look.week() - 1;
     }
 
     private LocalDate monday(int week) {
@@ -82,24 +99,26 @@ public final class Landscapes {
         return last.isAfter(scenario.lastDay()) ? scenario.lastDay() : last;
     }
 
-    private Landscape.Week week(int index, TimeAxis axis) {
+    private Landscape.Week week(int index) {
         List<LocalDate> dates =
                 monday(index).datesUntil(sunday(index).plusDays(1)).toList();
         return new Landscape.Week(
                 index + 1,
                 Dates.span(dates.get(0), dates.get(dates.size() - 1)),
                 dates.stream().map(Landscapes::head).toList(),
-                lays.stream().map(lay -> lane(lay, dates, axis)).toList());
+                lays.stream().map(lay -> lane(lay, dates)).toList());
     }
 
     private static Landscape.Head head(LocalDate date) {
         return new Landscape.Head(date.toString(), Dates.weekday(date), Dates.dayOfMonth(date));
     }
 
-    private Landscape.Lane lane(Lay lay, List<LocalDate> dates, TimeAxis axis) {
+    private Landscape.Lane lane(Lay lay, List<LocalDate> dates) {
+        TimeAxis axis = axis(lay);
         List<Landscape.Day> days =
                 dates.stream().map(date -> day(lay, date, axis)).toList();
-        return new Landscape.Lane(Landscapes.mark(lay.id()), lay.label(), lay.note(), days);
+        return new Landscape.Lane(
+                mark(lay.id()), lay.label(), lay.note(), new Landscape.Axis(axis.rows(), axis.hours()), days);
     }
 
     private Landscape.Day day(Lay lay, LocalDate date, TimeAxis axis) {

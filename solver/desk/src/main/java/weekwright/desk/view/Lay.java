@@ -20,7 +20,14 @@ record Lay(String id, String label, @Nullable String note, List<Laid> laid, List
      * @param height 0 to about 10
      * @param look how it is filled
      */
-    record Hill(LocalDate date, @Nullable Integer matchDay, double height, String look, String word, String points, String amount) {}
+    record Hill(
+            LocalDate date,
+            @Nullable Integer matchDay,
+            double height,
+            String look,
+            String word,
+            String points,
+            String amount) {}
 
     /** A stretch that cannot be had. */
     record Closed(String kind, Stretch stretch, @Nullable String why) {}

@@ -164,18 +164,16 @@ final class Lays {
                         || laid.groups().stream().anyMatch(athlete.groups()::contains);
     }
 
-    /** All stretches that must be seen on an axis. */
-    static List<Stretch> stretches(List<Lay> lays, LocalDate first, LocalDate last) {
+    /** All stretches that must be seen on a lane's axis. */
+    static List<Stretch> stretches(Lay lay, LocalDate first, LocalDate last) {
         List<Stretch> all = new ArrayList<>();
         for (LocalDate date : first.datesUntil(last.plusDays(1)).toList()) {
-            for (Lay lay : lays) {
-                all.addAll(lay.shut().open(date));
-                lay.laid().stream()
-                        .map(laid -> TimeAxis.on(
-                                date, laid.entry().start(), laid.entry().end()))
-                        .filter(stretch -> !stretch.isEmpty())
-                        .forEach(all::add);
-            }
+            all.addAll(lay.shut().open(date));
+            lay.laid().stream()
+                    .map(laid ->
+                            TimeAxis.on(date, laid.entry().start(), laid.entry().end()))
+                    .filter(stretch -> !stretch.isEmpty())
+                    .forEach(all::add);
         }
         return all;
     }

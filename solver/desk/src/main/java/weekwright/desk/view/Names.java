@@ -84,6 +84,12 @@ public final class Names {
                 : rule(id) + " (" + String.join(", ", by) + ")";
     }
 
+    /** A session in words, by its id {@code group/family/week/n}. */
+    public String session(String id) {
+        String[] parts = id.split("/", -1);
+        return parts.length < 2 ? id : family(parts[1].replaceFirst("\\+.*", "")) + " of " + group(parts[0]);
+    }
+
     /** Title of a rule. */
     public static String rule(String id) {
         return Rulebook.builtIn().find(id).map(Rule::title).orElse(id);

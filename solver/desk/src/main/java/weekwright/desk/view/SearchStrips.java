@@ -5,9 +5,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import weekwright.desk.app.Search;
-import weekwright.desk.app.Search.Point;
-import weekwright.desk.app.Search.Standing;
 import weekwright.desk.view.SearchStrip.Changes;
 import weekwright.model.answer.Change;
 import weekwright.model.answer.Comparison;
@@ -25,55 +22,43 @@ public final class SearchStrips {
     /**
      * The strip of a folder.
      *
-     * @param now the folder's last search as it is now, or null
      * @param planned whether there is a plan to start from
-     * @param before how many searches of others come first
+     * @param now the folder's last search as it is now, or null
      */
-    public static SearchStrip of(
-            String base, String query, int revision, boolean planned, @Nullable Standing now, int before) {
+    public static SearchStrip of(String base, String query, int revision, boolean planned, @Nullable Course now) {
         return new SearchStrip(
                 base,
                 query,
                 revision,
-                state(now),
+                now == null ? "idle" : now.state(),
                 planned,
-                now == null ? "" : status(now, before),
+                now == null ? "" : status(now),
                 now == null ? USUAL_SECONDS : (int) Math.ceil(now.seconds()),
                 now == null ? "" : curve(now),
-                now == null ? List.of() : steps(now.points()),
-                now == null || now.isOn() ? null : outcome(now),
+                now == null ? List.of() : steps(now.steps()),
+                now == null || now.on() ? null : outcome(now),
                 now == null || now.comparison() == null ? List.of() : changes(now.comparison()));
     }
 
-    private static String state(@Nullable Standing now) {
-        if (now == null) {
-            return "idle";
-        }
-        return switch (now.state()) {
-            case WAITING -> "waiting";
-            case RUNNING -> "running";
-            default -> "ended";
-        };
-    }
-
-    private static String status(Standing now, int before) {
-        if (now.state() == Search.State.WAITING) {
+    private static String status(Course now) {
+        if (now.state().equals(Course.WAITING)) {
+            int before = now.before();
             return before == 0
                     ? "It begins in a moment."
                     : before == 1 ? "One search comes before this one." : before + " searches come before this one.";
         }
-        List<Point> points = now.points();
+        List<SearchLine> points = now.steps();
         return points.isEmpty() ? now.message() : said(points.get(points.size() - 1));
     }
 
-    private static String said(Point point) {
+    private static String said(SearchLine point) {
         return "After " + Dates.decimal(point.seconds()) + " s " + point.placed() + " of " + point.sessions()
                 + " sessions are placed. " + Words.verdict(point.totals());
     }
 
     /** A step for each better plan: wishes unmet of those that break the least that must hold. */
-    private static String curve(Standing now) {
-        List<Point> points = now.points();
+    private static String curve(Course now) {
+        List<SearchLine> points = now.steps();
         double most = points.stream()
                 .mapToDouble(point -> point.totals().want())
                 .max()
@@ -83,7 +68,7 @@ public final class SearchStrips {
         }
         StringBuilder curve = new StringBuilder();
         double last = -1;
-        for (Point point : points) {
+        for (SearchLine point : points) {
             double x = WIDE * Math.min(1, point.seconds() / now.seconds());
             double y = HIGH - HIGH * point.totals().want() / most;
             curve.append(
@@ -95,15 +80,15 @@ public final class SearchStrips {
         return curve.toString();
     }
 
-    private static List<String> steps(List<Point> points) {
-        List<Point> last = points.subList(Math.max(0, points.size() - MOST_STEPS), points.size());
+    private static List<String> steps(List<SearchLine> points) {
+        List<SearchLine> last = points.subList(Math.max(0, points.size() - MOST_STEPS), points.size());
         List<String> steps =
                 new ArrayList<>(last.stream().map(SearchStrips::said).toList());
         Collections.reverse(steps);
         return steps;
     }
 
-    private static String outcome(Standing now) {
+    private static String outcome(Course now) {
         Comparison comparison = now.comparison();
         return comparison == null ? now.message() : now.message() + " " + comparison.text();
     }

@@ -133,7 +133,7 @@ final class Standings {
 
     /** What the engine left unsaid. */
     private String written(LeftOut missing) {
-        String text = session(missing.id()) + " is not placed.";
+        String text = names.session(missing.id()) + " is not placed.";
         if (!missing.blockers().isEmpty()) {
             text += " What stands in the way: "
                     + String.join(
@@ -155,14 +155,5 @@ final class Standings {
         String place = names.facility(option.facility());
         return "It would cost least on " + Dates.day(option.start().date()) + " at " + Dates.clock(option.start())
                 + (place == null ? "" : ", " + place) + ".";
-    }
-
-    /** {@code group/family/week/n} in words. */
-    private String session(String id) {
-        String[] parts = id.split("/", -1);
-        if (parts.length < 2) {
-            return id;
-        }
-        return names.family(parts[1].replaceFirst("\\+.*", "")) + " of " + names.group(parts[0]);
     }
 }

@@ -5,8 +5,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import weekwright.desk.app.Search.Standing;
-import weekwright.desk.app.Workplace.Seen;
 import weekwright.desk.store.Revision;
 import weekwright.desk.view.WeekPage.Choice;
 import weekwright.desk.view.WeekPage.Level;
@@ -31,26 +29,25 @@ public final class WeekPages {
      * @param base address of the folder
      * @param search the folder's last search, or null; while it is on, its best plan is drawn in place of the week
      */
-    public static WeekPage of(
-            String base, Seen seen, @Nullable Standing search, SearchStrip strip, LookAt look, List<String> news) {
-        Scenario scenario = seen.scenario();
-        Judged drawn = search != null && search.isOn() ? search.drawn() : null;
+    public static WeekPage of(String base, Open open, @Nullable Course search, LookAt look, List<String> news) {
+        Scenario scenario = open.scenario();
+        Judged drawn = search != null && search.on() ? search.drawn() : null;
         return new WeekPage(
                 base,
                 look.query(),
                 scenario.title(),
                 Dates.span(scenario.firstDay(), scenario.lastDay()),
                 scenario.zone().getId(),
-                seen.revision().number(),
-                saved(seen.revision(), scenario),
-                seen.planned(),
+                open.revision().number(),
+                saved(open.revision(), scenario),
+                open.planned(),
                 weeks(scenario, look),
                 lanes(scenario, look),
                 drawn == null
-                        ? Landscapes.of(scenario, seen.judged(), seen::people, look)
+                        ? Landscapes.of(scenario, open.judged(), open.people(), look)
                         : Landscapes.of(scenario, drawn, () -> Engine.people(scenario, drawn.plan()), look),
-                panel(scenario, seen.judged()),
-                strip,
+                panel(scenario, open.judged()),
+                SearchStrips.of(base, look.query(), open.revision().number(), open.planned(), search),
                 news);
     }
 

@@ -2,6 +2,14 @@
 'use strict';
 (() => {
   const all = (selector, within) => Array.from((within || document).querySelectorAll(selector));
+  const desk = () => document.getElementById('desk');
+  const address = (path, values) => {
+    const query = new URLSearchParams(desk().dataset.look);
+    Object.entries(values || {}).forEach(([name, value]) => query.set(name, value));
+    return desk().dataset.base + path + '?' + query;
+  };
+
+  /* ---- findings ---- */
 
   /** Lights the cards of the finding that is pressed; pressing it again puts them out. */
   function light(button) {
@@ -20,32 +28,27 @@
     }
   }
 
-  document.addEventListener('click', (event) => {
-    const finding = event.target.closest('button.what');
-    if (finding) {
-      light(finding);
-    }
-  });
-
-  const desk = () => document.getElementById('desk');
+  /* ---- what is new ---- */
 
   /** Asks for what is new of a search or of the week, one question at a time; what comes meanwhile is asked for after. */
   const asked = { busy: false, again: null };
-  function ask(path, target, swap) {
-    if (asked.busy) {
-      asked.again = [path, target, swap];
+  function ask(path, target) {
+    if (asked.busy || held.session) {
+      asked.again = [path, target];
       return;
     }
     asked.busy = true;
-    const look = new URLSearchParams(desk().dataset.look);
-    htmx.ajax('GET', desk().dataset.base + path + '?' + look, { target, swap }).finally(() => {
+    htmx.ajax('GET', address(path), { target, swap: 'outerHTML' }).finally(() => {
       asked.busy = false;
-      const next = asked.again;
-      asked.again = null;
-      if (next) {
-        ask(...next);
-      }
+      askAgain();
     });
+  }
+  function askAgain() {
+    const next = asked.again;
+    asked.again = null;
+    if (next) {
+      ask(...next);
+    }
   }
 
   /** Listens for news of the folder while the page is seen; hidden pages take no line. */
@@ -62,13 +65,352 @@
       return;
     }
     line = new EventSource(desk().dataset.base + '/events');
-    line.addEventListener('search', () => ask('/search', '#search', 'outerHTML'));
+    line.addEventListener('search', () => ask('/search', '#search'));
     line.addEventListener('revision', (event) => {
       if (Number(event.data) > Number(desk().dataset.revision)) {
-        ask('', '#desk', 'outerHTML');
+        ask('', '#desk');
       }
     });
   }
+
+  /* ---- a session in the hand ---- */
+
+  let saying = 0;
+  const held = { session: null, from: null, asked: 0 };
+  const hand = () => document.getElementById('hold');
+  const cells = () => all('.cell');
+
+  /** Takes a session into the hand: the starts of a place and a dose appear in its lane. */
+  async function hold(session, layer, focus) {
+    if (desk().querySelector('#land[inert]')) {
+      return;
+    }
+    const number = ++held.asked;
+    const values = { session, revision: desk().dataset.revision };
+    if (layer !== undefined) {
+      values.layer = layer;
+    }
+    held.session = session;
+    await htmx.ajax('GET', address('/hold', values), { target: '#hold', swap: 'innerHTML' });
+    if (number !== held.asked || held.session !== session) {
+      return;
+    }
+    spread(session, focus);
+  }
+
+  /** Lays the starts that have come into the days of the lane. */
+  function spread(session, focus) {
+    clear();
+    const page = hand().querySelector('.hold');
+    if (!page) {
+      held.session = null;
+      return;
+    }
+    all('.hold-cells > .cells', hand()).forEach((day) => {
+      const hours = desk().querySelector(
+        '.day[data-date="' + day.dataset.date + '"] .hours[data-lane="' + page.dataset.lane + '"]');
+      if (hours) {
+        hours.appendChild(day);
+        hours.closest('.lane').classList.add('holding');
+      }
+    });
+    all('.card').filter((card) => card.dataset.id === session).forEach((card) => card.classList.add('in-hand'));
+    const first = desk().querySelector('.cell.here') || desk().querySelector('.cell.better')
+      || desk().querySelector('.cell:not(.no)') || desk().querySelector('.cell');
+    if (first) {
+      first.tabIndex = 0;
+      if (focus) {
+        first.focus();
+      }
+    }
+  }
+
+  function clear() {
+    saying++;
+    all('.hours .cells').forEach((day) => day.remove());
+    all('.holding').forEach((lane) => lane.classList.remove('holding'));
+    all('.in-hand').forEach((card) => card.classList.remove('in-hand'));
+  }
+
+  /** Puts the session back where it was. */
+  function putBack() {
+    const session = held.session;
+    held.session = null;
+    held.asked++;
+    clear();
+    hand().replaceChildren();
+    const card = all('[data-hold]').find((one) => one.dataset.hold === session);
+    if (card) {
+      card.focus();
+    }
+    askAgain();
+  }
+
+  /** Says what a start would do: at once in short, then in full. */
+  function say(cell) {
+    const page = hand().querySelector('.hold');
+    const says = document.getElementById('hold-says');
+    if (!page || !says) {
+      return;
+    }
+    const number = ++saying;
+    const day = cell.closest('.cells').getAttribute('aria-label');
+    says.textContent = day + ' ' + cell.querySelector('.unseen').textContent + '.';
+    setTimeout(async () => {
+      if (number !== saying) {
+        return;
+      }
+      const full = await sentence(page, cell);
+      if (number === saying && full) {
+        says.textContent = day + ' ' + cell.dataset.start.slice(11, 16) + '. ' + full;
+      }
+    }, 150);
+  }
+
+  async function sentence(page, cell) {
+    const answer = await fetch(address('/hold/say', {
+      session: page.dataset.session,
+      revision: page.dataset.revision,
+      start: cell.dataset.start,
+      facility: page.dataset.facility,
+      dose: page.dataset.dose,
+    }));
+    return answer.ok ? answer.text() : '';
+  }
+
+  /** Puts the session at a start; where that breaks what must hold, only after a plain warning. */
+  async function drop(cell) {
+    const page = hand().querySelector('.hold');
+    if (!page) {
+      return;
+    }
+    if (cell.classList.contains('here')) {
+      putBack();
+      return;
+    }
+    if (cell.classList.contains('no') && !(await warned(page, cell))) {
+      cell.focus();
+      return;
+    }
+    const values = {
+      session: page.dataset.session,
+      start: cell.dataset.start,
+      facility: page.dataset.facility,
+      dose: page.dataset.dose,
+      revision: page.dataset.revision,
+      look: desk().dataset.look,
+    };
+    const session = held.session;
+    held.session = null;
+    saying++;
+    await htmx.ajax('POST', desk().dataset.base + '/move', { target: '#desk', swap: 'outerHTML', values });
+    clear();
+    const card = all('.card').find((one) => one.dataset.id === session);
+    if (card) {
+      card.focus();
+    }
+    askAgain();
+  }
+
+  async function warned(page, cell) {
+    const dialog = document.getElementById('warn');
+    document.getElementById('warn-says').textContent = (await sentence(page, cell)) || cell.textContent;
+    return new Promise((answer) => {
+      dialog.addEventListener('close', () => answer(dialog.returnValue === 'yes'), { once: true });
+      document.getElementById('warn-yes').onclick = () => dialog.close('yes');
+      document.getElementById('warn-no').onclick = () => dialog.close('no');
+      dialog.returnValue = '';
+      dialog.showModal();
+    });
+  }
+
+  /** Goes from start to start: up and down inside a day, left and right from day to day. */
+  function step(cell, key) {
+    const day = cell.closest('.cells');
+    const own = all('.cell', day);
+    const at = own.indexOf(cell);
+    const days = all('.hours .cells');
+    const rank = days.indexOf(day);
+    const beside = days[rank + (key === 'ArrowLeft' ? -1 : 1)];
+    const clock = cell.dataset.start.slice(11);
+    const to = {
+      ArrowUp: () => own[at - 1],
+      ArrowDown: () => own[at + 1],
+      Home: () => own[0],
+      End: () => own[own.length - 1],
+      ArrowLeft: () => beside && nearest(beside, clock),
+      ArrowRight: () => beside && nearest(beside, clock),
+    }[key]();
+    if (to) {
+      cell.tabIndex = -1;
+      to.tabIndex = 0;
+      to.focus();
+    }
+  }
+
+  const minutes = (clock) => Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3, 5));
+  function nearest(day, clock) {
+    return all('.cell', day).reduce((best, cell) => {
+      const far = (one) => Math.abs(minutes(one.dataset.start.slice(11)) - minutes(clock));
+      return best === null || far(cell) < far(best) ? cell : best;
+    }, null);
+  }
+
+  function otherLayer(way) {
+    const layers = all('.layer');
+    const now = layers.findIndex((layer) => layer.getAttribute('aria-pressed') === 'true');
+    const next = layers[(now + way + layers.length) % layers.length];
+    if (next && layers.length > 1) {
+      hold(held.session, next.dataset.layer, true);
+    }
+  }
+
+  /* ---- dragging with a mouse or a pen ---- */
+
+  const drag = { session: null, x: 0, y: 0, ghost: null, over: null, done: false };
+  function move(event) {
+    if (!drag.session) {
+      return;
+    }
+    if (!drag.ghost) {
+      if (Math.hypot(event.clientX - drag.x, event.clientY - drag.y) < 6) {
+        return;
+      }
+      drag.ghost = document.createElement('div');
+      drag.ghost.className = 'ghost';
+      drag.ghost.setAttribute('aria-hidden', 'true');
+      drag.ghost.textContent = drag.label;
+      document.body.appendChild(drag.ghost);
+      if (held.session !== drag.session) {
+        hold(drag.session);
+      }
+    }
+    drag.ghost.style.transform = 'translate(' + (event.clientX + 14) + 'px,' + (event.clientY + 10) + 'px)';
+    const under = document.elementFromPoint(event.clientX, event.clientY);
+    const cell = under && under.closest('.cell');
+    if (cell && cell !== drag.over) {
+      say(cell);
+    }
+    drag.over = cell;
+    if (cell) {
+      drag.ghost.textContent = cell.dataset.start.slice(11, 16) + ' ' + cell.querySelector('span').textContent;
+    }
+  }
+
+  function end() {
+    const over = drag.over;
+    const dragged = drag.ghost !== null;
+    if (drag.ghost) {
+      drag.ghost.remove();
+    }
+    drag.session = null;
+    drag.ghost = null;
+    drag.over = null;
+    drag.done = dragged;
+    setTimeout(() => { drag.done = false; }, 0);
+    if (dragged && over && over.isConnected) {
+      drop(over);
+    }
+  }
+
+  /* ---- what a coach does ---- */
+
+  document.addEventListener('pointerdown', (event) => {
+    const card = event.target.closest('.card[data-hold]');
+    if (card && event.button === 0 && event.pointerType !== 'touch') {
+      drag.session = card.dataset.hold;
+      drag.label = card.querySelector('.label').textContent;
+      drag.x = event.clientX;
+      drag.y = event.clientY;
+    }
+  });
+  document.addEventListener('pointermove', move);
+  document.addEventListener('pointerup', end);
+  document.addEventListener('pointercancel', end);
+
+  document.addEventListener('click', (event) => {
+    if (drag.done) {
+      return;
+    }
+    const on = (selector) => event.target.closest(selector);
+    if (on('button.what')) {
+      light(on('button.what'));
+    } else if (on('.cell')) {
+      drop(on('.cell'));
+    } else if (on('.layer')) {
+      hold(held.session, on('.layer').dataset.layer, false);
+    } else if (on('#put-back')) {
+      putBack();
+    } else if (on('[data-hold]')) {
+      const session = on('[data-hold]').dataset.hold;
+      // A click by key has no place on the screen.
+      if (held.session === session) {
+        putBack();
+      } else {
+        hold(session, undefined, event.detail === 0);
+      }
+    }
+  });
+
+  document.addEventListener('keydown', (event) => {
+    if (!held.session || document.querySelector('dialog[open]')) {
+      return;
+    }
+    const cell = event.target.closest('.cell');
+    const steps = ['ArrowUp', 'ArrowDown', 'ArrowLeft', 'ArrowRight', 'Home', 'End'];
+    if (event.key === 'Escape') {
+      putBack();
+    } else if (cell && steps.includes(event.key)) {
+      event.preventDefault();
+      step(cell, event.key);
+    } else if (cell && (event.key === 'PageUp' || event.key === 'PageDown')) {
+      event.preventDefault();
+      otherLayer(event.key === 'PageUp' ? -1 : 1);
+    }
+  });
+
+  document.addEventListener('focusin', (event) => {
+    const cell = event.target.closest('.cell');
+    if (cell) {
+      say(cell);
+    }
+  });
+  document.addEventListener('pointerover', (event) => {
+    const cell = event.target.closest('.cell');
+    if (cell && !drag.session) {
+      say(cell);
+    }
+  });
+
+  /** After a pin the week is drawn anew and the session stays in the hand; what a coach was told stays until the next change. */
+  let told = null;
+  document.addEventListener('htmx:beforeSwap', (event) => {
+    if (event.detail.xhr.status >= 400) {
+      event.detail.swapOverride = 'innerHTML';
+    }
+    if (!event.detail.target || event.detail.target.id !== 'desk') {
+      return;
+    }
+    const asking = event.detail.requestConfig.verb === 'get';
+    told = asking ? document.querySelector('#notice > .notice') : null;
+    if (held.session) {
+      held.again = held.session;
+      held.session = null;
+    }
+  });
+  document.addEventListener('htmx:afterSettle', () => {
+    const notice = document.getElementById('notice');
+    if (told && notice && !told.isConnected) {
+      notice.appendChild(told);
+    }
+    told = null;
+    const session = held.again;
+    held.again = null;
+    if (session && hand()) {
+      hold(session);
+    }
+  });
+
   document.addEventListener('visibilitychange', listen);
   window.addEventListener('pagehide', () => line && line.close());
   listen();

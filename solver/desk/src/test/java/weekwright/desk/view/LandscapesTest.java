@@ -45,7 +45,7 @@ class LandscapesTest {
         Landscape.Card card = tuesday.cards().get(0);
 
         // The axis begins with the first whole hour in use, the fixture's at 14:00.
-        assertThat(land.axis().hours().get(0)).isEqualTo(new Landscape.Hour(0, "14:00"));
+        assertThat(land.weeks().get(0).lanes().get(0).axis().hours().get(0)).isEqualTo(new Landscape.Hour(0, "14:00"));
         assertThat(card.row()).isEqualTo(30);
         assertThat(card.rows()).isEqualTo(13);
         assertThat(card.time()).isEqualTo("16:30");

@@ -3,13 +3,24 @@ package weekwright.engine.explain;
 import java.util.ArrayList;
 import java.util.List;
 import weekwright.engine.problem.Cost;
+import weekwright.model.plan.Totals;
 
 /** What a change costs, in words. */
-final class Prices {
+public final class Prices {
     /** Tenths in one. */
     private static final double ONE = 10.0;
 
     private Prices() {}
+
+    /** A change of the totals in words, e.g. {@code saves 3.5 points}. */
+    public static String said(Totals change) {
+        Cost cost = new Cost();
+        cost.must = Math.round(change.must() * ONE);
+        cost.key = Math.round(change.key() * ONE);
+        cost.main = Math.round(change.main() * ONE);
+        cost.want = Math.round(change.want() * ONE);
+        return said(cost);
+    }
 
     /** E.g. {@code costs 14 points more} or {@code key work falls short by 1 less, saves 3.5 points}. */
     static String said(Cost change) {

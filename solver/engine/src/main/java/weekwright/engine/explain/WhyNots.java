@@ -14,6 +14,8 @@ import weekwright.model.answer.Spot;
 import weekwright.model.answer.WhyNot;
 import weekwright.model.answer.WhyNotDay;
 import weekwright.model.answer.WhyNotOption;
+import weekwright.model.scenario.Dose;
+import weekwright.model.scenario.Moment;
 
 /** Says of one session what every other time, place and dose would do, and day by day why it does not lie there. */
 public final class WhyNots {
@@ -52,6 +54,53 @@ public final class WhyNots {
         return problem.thinkable(session).stream()
                 .map(option -> whatIf.change(session, option))
                 .toList();
+    }
+
+    /**
+     * Every option of a session with what it would do, and nothing in words: quick enough to be asked for while a coach
+     * holds a session in the hand.
+     */
+    public List<WhyNotOption> weighed(Session session) {
+        return tried(session).stream().map(this::weighed).toList();
+    }
+
+    private WhyNotOption weighed(Tried one) {
+        Effect effect = one.effect();
+        return new WhyNotOption(
+                problem.calendar.moment(one.at().start),
+                place(one.at()),
+                one.at().dose,
+                effect.possible(),
+                one.change().totals(),
+                effect.possible() ? effect.breaks() : effect.mustsBroken(),
+                effect.clears(),
+                null);
+    }
+
+    /**
+     * What a session would do at a time, place and dose, in words; null where that is none of its options.
+     *
+     * @param facility id of the place, or null
+     */
+    public @Nullable String said(Session session, Moment start, @Nullable String facility, Dose dose) {
+        return tried(session).stream()
+                .filter(one -> one.at().dose == dose
+                        && problem.calendar.moment(one.at().start).equals(start)
+                        && Objects.equals(place(one.at()), facility))
+                .findFirst()
+                .map(one -> said(session, one))
+                .orElse(null);
+    }
+
+    private String said(Session session, Tried one) {
+        if (one.at() == judge.at(session)) {
+            return "It lies here now.";
+        }
+        String price = one.effect().possible() ? Prices.said(one.change()) : "not possible";
+        String because = one.change().compareLevels(new Cost()) < 0
+                ? gains(one, MOST_REASONS)
+                : sentences(session, one, MOST_REASONS);
+        return Character.toUpperCase(price.charAt(0)) + price.substring(1) + (because.isEmpty() ? "." : ". " + because);
     }
 
     /** The answer for a session, on all days of its week or on one of them. */
@@ -226,8 +275,8 @@ public final class WhyNots {
         return names.time(at) + place + (sameDose || at.dose == fullest(session) ? "" : ", " + at.dose.id() + " dose");
     }
 
-    private static weekwright.model.scenario.Dose fullest(Session session) {
-        return session.aim == null ? weekwright.model.scenario.Dose.FULL : session.aim.fullest;
+    private static Dose fullest(Session session) {
+        return session.aim == null ? Dose.FULL : session.aim.fullest;
     }
 
     private String text(Session session, List<Tried> all) {
