@@ -78,11 +78,12 @@ public final class HoldPages {
                                 Key.of(option.facility(), option.dose()), key -> new ArrayList<>())
                         .add(option));
         List<Key> keys = List.copyOf(byLayer.keySet());
-        int chosen = asked != null && asked >= 0 && asked < keys.size() ? asked : usual(keys, byLayer);
+        List<List<WhyNotOption>> each = List.copyOf(byLayer.values());
+        int chosen = asked != null && asked >= 0 && asked < keys.size() ? asked : usual(keys, each);
         List<Layer> layers = new ArrayList<>();
         for (int i = 0; i < keys.size(); i++) {
             Key key = keys.get(i);
-            layers.add(new Layer(i, key.facility(), key.dose().id(), label(key), best(byLayer.get(key)), i == chosen));
+            layers.add(new Layer(i, key.facility(), key.dose().id(), label(key), best(each.get(i)), i == chosen));
         }
         return new HoldPage(
                 base,
@@ -94,7 +95,7 @@ public final class HoldPages {
                 now(),
                 placement != null,
                 layers,
-                keys.isEmpty() ? List.of() : days(byLayer.get(keys.get(chosen)), look),
+                keys.isEmpty() ? List.of() : days(each.get(chosen), look),
                 pins());
     }
 
@@ -103,13 +104,13 @@ public final class HoldPages {
     }
 
     /** Where it lies, or else where the best start is. */
-    private int usual(List<Key> keys, Map<Key, List<WhyNotOption>> byLayer) {
+    private int usual(List<Key> keys, List<List<WhyNotOption>> each) {
         if (placement != null) {
             int here = keys.indexOf(Key.of(placement.facility(), placement.dose()));
             return Math.max(0, here);
         }
         return Stream.iterate(0, i -> i < keys.size(), i -> i + 1)
-                .min(Comparator.comparing(i -> least(byLayer.get(keys.get(i))), Comparator.nullsLast(BY_LEVELS)))
+                .min(Comparator.comparing(i -> least(each.get(i)), Comparator.nullsLast(BY_LEVELS)))
                 .orElse(0);
     }
 

@@ -275,9 +275,11 @@ class BriefPagesTest {
                                 + " 17:00 at best, but bring no more than it costs.");
         CheapestOption gain =
                 new CheapestOption(Moment.parse("2027-03-04T17:00"), "gym", Dose.FULL, new Totals(0, 0, 0, -3));
-        assertThat(sheet(missing(left("squad/primer/2027-03-01/1", RuleLevel.WANT, null, gain))).givenUp())
-                .containsExactly("Primer: none this week; it would find a place, on Thu 4 Mar at 17:00 at best, and the plan"
-                        + " would be better for it.");
+        assertThat(sheet(missing(left("squad/primer/2027-03-01/1", RuleLevel.WANT, null, gain)))
+                        .givenUp())
+                .containsExactly(
+                        "Primer: none this week; it would find a place, on Thu 4 Mar at 17:00 at best, and the plan"
+                                + " would be better for it.");
         Pin out = new Pin(false, false, false, false, false, false, true, List.of());
         assertThat(sheet(missing(left("squad/primer/2027-03-01/1", RuleLevel.MAIN, out, null)))
                         .givenUp())
