@@ -20,12 +20,22 @@ record Visiting(int joinedMinutes, int mostSessions) {
     /** Counts the visits of a day, and the minutes waited between them. */
     void count(Stimulus[] things, int count, DayState into) {
         Walk walk = new Walk(into);
-        for (Stimulus thing : withTravel(things, count)) {
-            if (thing.family != null) {
-                walk.add(thing);
+        Stimulus[] sorted = inOrder(things, count) ? things : withTravel(things, count);
+        for (int i = 0; i < count; i++) {
+            if (sorted[i].family != null) {
+                walk.add(sorted[i]);
             }
         }
         walk.leave();
+    }
+
+    private static boolean inOrder(Stimulus[] things, int count) {
+        for (int i = 1; i < count; i++) {
+            if (things[i].occupiedStart < things[i - 1].occupiedStart) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** A day's things in order of their time with travel, which is nearly the order of their starts. */
