@@ -130,6 +130,9 @@ public final class Desk implements AutoCloseable {
         weeks.add(config.routes);
         new HoldRoutes(weeks, templates).add(config.routes);
         new SearchRoutes(weeks, searches, templates).add(config.routes);
+        new KnownRoutes(weeks, templates).add(config.routes);
+        new TakeRoutes(weeks, templates).add(config.routes);
+        new PaperRoutes(weeks, templates, shelf.clock()).add(config.routes);
         config.routes.sse("/w/{folder}/events", client -> events.listen(client, weeks.place(client.ctx())));
         new Faults(templates).add(config.routes);
     }

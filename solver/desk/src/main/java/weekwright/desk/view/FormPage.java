@@ -1,0 +1,43 @@
+package weekwright.desk.view;
+
+import java.util.List;
+
+/**
+ * A form for one thing that a coach knows or wants.
+ *
+ * @param base address of the folder
+ * @param address address to which it is sent
+ * @param title what the form is for
+ * @param back where the coach came from
+ * @param revision the revision that it was filled from
+ * @param fresh whether the thing is new
+ * @param removable whether it can be taken out
+ * @param cautions what is to be borne in mind
+ * @param faults what is wrong and belongs to no field
+ * @param whole the fields
+ */
+public record FormPage(
+        String base,
+        String address,
+        String title,
+        String back,
+        int revision,
+        boolean fresh,
+        boolean removable,
+        List<String> cautions,
+        List<String> faults,
+        FormField whole) {
+    public FormPage {
+        cautions = List.copyOf(cautions);
+        faults = List.copyOf(faults);
+    }
+
+    /** How many things are wrong, in words. */
+    public String wrong() {
+        long wrong = faults.size()
+                + whole.all().stream().mapToLong(field -> field.faults().size()).sum();
+        return wrong == 0
+                ? "All of this can be saved."
+                : wrong == 1 ? "One thing is to be mended." : wrong + " things are to be mended.";
+    }
+}
