@@ -165,14 +165,35 @@ public final class Workplace {
             return guarded(() -> commit(expected, label, new Contents(scenario, null, made.log())));
         }
         Refit refit = Refit.of(plan, scenario);
-        Judged judged = planner.judge(scenario, refit.plan());
         String whole = refit.lost() == 0 ? label : label + "; " + lost(refit.lost());
-        Outcome outcome = guarded(() -> commit(expected, whole, new Contents(scenario, judged.plan(), made.log())));
+        return change(expected, whole, scenario, planner.judge(scenario, refit.plan()));
+    }
+
+    /**
+     * Saves a changed scenario and its judged plan as one change.
+     *
+     * @param expected the revision that they were made from
+     * @param label what was done, in a few words
+     */
+    public synchronized Outcome change(int expected, String label, Scenario scenario, Judged judged) {
+        Contents made = guarded(() -> number(expected)).contents();
+        Outcome outcome = guarded(() -> commit(expected, label, new Contents(scenario, judged.plan(), made.log())));
         if (outcome instanceof Outcome.Saved) {
             latest = outcome.head().number();
             last = new Seen(outcome.head(), judged);
         }
         return outcome;
+    }
+
+    /**
+     * Saves what was done as a change.
+     *
+     * @param expected the revision that it was written down under
+     * @param label what was done, in a few words
+     */
+    public Outcome log(int expected, String label, Log log) {
+        Contents made = guarded(() -> number(expected)).contents();
+        return guarded(() -> commit(expected, label, new Contents(made.scenario(), made.plan(), log)));
     }
 
     private static String lost(int sessions) {

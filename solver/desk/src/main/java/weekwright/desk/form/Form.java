@@ -26,7 +26,6 @@ import weekwright.model.scenario.Scenario;
 public final class Form {
     private static final String SCENARIO = "scenario";
     private static final List<String> WEEK = List.of("title", "zone", "firstDay", "days", "gridMinutes", "packs");
-    private static final Pattern ROW = Pattern.compile("(.*)\\[([0-9]{1,4})]");
 
     private final Scenario scenario;
     private final Part part;
@@ -121,36 +120,14 @@ public final class Form {
 
     /** Adds an empty row to a list, such as {@code aims}. */
     public Form grown(String list) {
-        List<Object> rows = rows(list);
-        if (rows != null) {
-            fresh = list + "[" + rows.size() + "]";
-            rows.add(new LinkedHashMap<String, Object>());
-        }
+        fresh = Rows.grown(shape(), thing, list);
         return this;
     }
 
     /** Takes a row out of a list, such as {@code aims[2]}. */
     public Form shrunk(String row) {
-        Matcher matcher = ROW.matcher(row);
-        if (matcher.matches()) {
-            List<Object> rows = rows(matcher.group(1));
-            int number = Integer.parseInt(matcher.group(2));
-            if (rows != null && number < rows.size()) {
-                rows.remove(number);
-            }
-        }
+        Rows.shrunk(shape(), thing, row);
         return this;
-    }
-
-    /** The rows of a list of the thing itself, to be changed; null where it has no such list. */
-    private @Nullable List<Object> rows(String list) {
-        Shape known = shape().fields().get(list);
-        if (known == null || known.items() == null) {
-            return null;
-        }
-        List<Object> rows = Paths.list(thing.get(list));
-        thing.put(list, rows);
-        return rows;
     }
 
     /**

@@ -43,7 +43,7 @@ public final class Knowns {
                 part.id(),
                 part.title(),
                 part.about(),
-                week ? "" : part.one(),
+                week ? "" : (part == Part.ATHLETES ? "an " : "a ") + part.one(),
                 week ? List.of(week()) : things(part),
                 pastes(part));
     }

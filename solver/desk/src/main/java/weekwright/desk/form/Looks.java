@@ -32,6 +32,7 @@ final class Looks {
         aims();
         athletes();
         marks();
+        entries();
         for (String owner : List.of("groups.windows", "athletes.windows", "staff.windows", "facilities.open")) {
             window(owner);
         }
@@ -42,7 +43,7 @@ final class Looks {
     }
 
     private static void week() {
-        put("title", look("What it is for").asName());
+        put("title", look("What it is for").help(" ").asName());
         put("zone", look("Clocks of").help("The zone of all times, named by region and town, such as Europe/Dublin."));
         put("firstDay", look("First day"));
         put("days", look("Days").help("7 for a week, 84 for twelve."));
@@ -56,12 +57,14 @@ final class Looks {
     }
 
     private static void fixtures() {
-        put("fixtures.label", look("Name").asName());
-        put("fixtures.groups", look("Who plays").names(Offer.GROUPS));
-        put("fixtures.family", look("Kind of fixture").names(Offer.FIXTURE_FAMILIES));
+        put("fixtures.label", look("Name").help(" ").asName());
+        put("fixtures.groups", look("Who plays").names(Offer.GROUPS).help(" "));
+        put(
+                "fixtures.family",
+                look("Kind of fixture").names(Offer.FIXTURE_FAMILIES).help(" "));
         put("fixtures.start", look("Starts").help("Kick-off, or the first event of a meet."));
         put("fixtures.minutes", look("Lasts").unit("min").help("From start to end, intervals included."));
-        put("fixtures.weight", look("How much it matters"));
+        put("fixtures.weight", look("How much it matters").help(" "));
         put("fixtures.travel", look("Travel").help("The way is time taken: nothing is planned in it."));
         put("fixtures.travel.outMinutes", look("There").unit("min").help(" "));
         put("fixtures.travel.backMinutes", look("Home again").unit("min").help(" "));
@@ -82,7 +85,7 @@ final class Looks {
     }
 
     private static void commitments() {
-        put("commitments.label", look("Name").asName());
+        put("commitments.label", look("Name").help(" ").asName());
         put(
                 "commitments.groups",
                 look("Which groups").names(Offer.GROUPS).help("For a practice of whole groups; else name athletes."));
@@ -113,7 +116,7 @@ final class Looks {
     }
 
     private static void places() {
-        put("facilities.label", look("Name").asName());
+        put("facilities.label", look("Name").help(" ").asName());
         put("facilities.offers", look("What it is").help("Kinds of place that it serves as."));
         put("facilities.straightMetres", look("Longest straight run").unit("m").help("Without it: long enough."));
         put("facilities.room", look("Room").help("How many it holds at once; empty means any number."));
@@ -128,7 +131,7 @@ final class Looks {
     }
 
     private static void staff() {
-        put("staff.name", look("Name").asName());
+        put("staff.name", look("Name").help(" ").asName());
         put("staff.leads", look("Can lead").names(Offer.LEADS).help("Which sessions this person can lead."));
         put("staff.atOnce", look("Sessions at one time").help(" ").seldom());
         put("staff.windows", look("Free hours").help("None means always."));
@@ -136,8 +139,8 @@ final class Looks {
     }
 
     private static void groups() {
-        put("groups.label", look("Name").asName());
-        put("groups.kind", look("Sport"));
+        put("groups.label", look("Name").help(" ").asName());
+        put("groups.kind", look("Sport").help(" "));
         put("groups.phase", look("Part of the season").help(" "));
         put("groups.level", look("Training age").help(" "));
         put(
@@ -210,7 +213,7 @@ final class Looks {
     }
 
     private static void athletes() {
-        put("athletes.name", look("Name").asName());
+        put("athletes.name", look("Name").help(" ").asName());
         put(
                 "athletes.groups",
                 look("In which groups").names(Offer.GROUPS).help("The first that is ticked is the main one."));
@@ -249,6 +252,40 @@ final class Looks {
         put(
                 "athletes.marks.metresPerSecond",
                 look("Speed").unit("m/s").help(" ").only("aerobic-speed"));
+    }
+
+    private static void entries() {
+        put("entries.done", look("It was done").help("Not ticked: missed, and nothing was trained."));
+        put("entries.start", look("Started").help(" "));
+        put(
+                "entries.minutes",
+                look("Lasted").unit("min").help("All of it, warm-up included; of a fixture from start to end."));
+        put("entries.dose", look("How much of it").help(" "));
+        put("entries.rpe", look("Effort of the group (RPE)").help("0 rest to 10 the most, asked half an hour after."));
+        put(
+                "entries.except",
+                look("Who was not there").names(Offer.ATHLETES).help(" ").seldom());
+        put("entries.people", look("What athletes reported").help("Only those who differ need a line."));
+        put("entries.people.athlete", look("Athlete").names(Offer.ATHLETES).help(" "));
+        put("entries.people.rpe", look("RPE").help(" "));
+        put("entries.people.minutes", look("Minutes").unit("min").help(" "));
+        put(
+                "entries.people.topSpeedShare",
+                look("Top speed over the best").help("0.96 for 96 %.").seldom());
+        put(
+                "entries.people.soreness",
+                look("Soreness").help("0 none to 10 worst; for you alone.").seldom());
+        put("entries.people.note", look("Note").help("For you alone.").seldom());
+        put("entries.people.results", look("Times and lifts").help(" ").seldom());
+        put("entries.people.results.measure", look("What").help(" "));
+        put("entries.people.results.metres", look("Over").unit("m").help(" ").only("sprint"));
+        put("entries.people.results.seconds", look("Times").unit("s").help(" ").only("sprint"));
+        put(
+                "entries.people.results.lift",
+                look("Lift").names(Offer.LIFTS).help(" ").only("lift"));
+        put("entries.people.results.kg", look("Weight").unit("kg").help(" ").only("lift"));
+        put("entries.people.results.repetitions", look("Repetitions").help(" ").only("lift"));
+        put("entries.note", look("Note").help("For you alone.").seldom());
     }
 
     private static void window(String owner) {

@@ -83,7 +83,7 @@ final class KnownRoutes {
                 base + "/knowns#" + part.id(),
                 seen.revision().number(),
                 fresh,
-                !fresh && part != Part.WEEK,
+                fresh || part == Part.WEEK ? "" : "Take it out",
                 cautions(part),
                 form.elsewhere(),
                 shown);

@@ -11,7 +11,7 @@ import java.util.List;
  * @param back where the coach came from
  * @param revision the revision that it was filled from
  * @param fresh whether the thing is new
- * @param removable whether it can be taken out
+ * @param takeOut what taking it out is called; empty where it cannot be
  * @param cautions what is to be borne in mind
  * @param faults what is wrong and belongs to no field
  * @param whole the fields
@@ -23,13 +23,24 @@ public record FormPage(
         String back,
         int revision,
         boolean fresh,
-        boolean removable,
+        String takeOut,
         List<String> cautions,
         List<String> faults,
         FormField whole) {
     public FormPage {
         cautions = List.copyOf(cautions);
         faults = List.copyOf(faults);
+    }
+
+    /** The same, sent to another address. */
+    public FormPage at(String other) {
+        return new FormPage(base, other, title, back, revision, fresh, takeOut, cautions, faults, whole);
+    }
+
+    /** The address to which it is sent while it is filled in. */
+    public String check() {
+        int query = address.indexOf('?');
+        return query < 0 ? address + "/check" : address.substring(0, query) + "/check" + address.substring(query);
     }
 
     /** How many things are wrong, in words. */

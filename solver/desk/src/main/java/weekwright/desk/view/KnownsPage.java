@@ -21,7 +21,7 @@ public record KnownsPage(String base, String title, String saved, List<String> n
      *
      * @param id name of the list in an address
      * @param about what they are, in a sentence
-     * @param one what one of them is called; empty where there is only one for all time
+     * @param one what one of them is called, such as {@code a fixture}; empty where there is only one for all time
      */
     public record Section(String id, String title, String about, String one, List<Thing> things, List<Paste> pastes) {
         public Section {
