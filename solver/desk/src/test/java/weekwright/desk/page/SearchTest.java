@@ -66,8 +66,8 @@ class SearchTest {
 
         planner.go();
         // The revision is there a moment before the search has ended.
-        assertThat(browser.until("/w/week", "Planned. "))
-                .contains("Plan again", "Revision 2,")
+        assertThat(browser.until("/w/week", "Plan again"))
+                .contains("Revision 2,")
                 .doesNotContain(RUNNING);
     }
 

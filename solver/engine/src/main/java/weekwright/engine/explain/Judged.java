@@ -15,4 +15,9 @@ public record Judged(Plan plan, List<String> kept, List<DayPicture> days) {
         kept = List.copyOf(kept);
         days = List.copyOf(days);
     }
+
+    /** The same with another way to write the plan down, of which nothing is judged otherwise. */
+    public Judged with(Plan same) {
+        return new Judged(same, kept, days);
+    }
 }
