@@ -112,7 +112,7 @@ class KnownsTest {
         try (Coach coach = Coach.in(place)) {
             Page page = coach.page;
             demo(coach);
-            for (String name : new String[] {"Rules", "Load", "Log", "Sheets and paper"}) {
+            for (String name : new String[] {"Rules", "Load", "Log", "Sheets and paper", "Words"}) {
                 way(page, name);
                 assertThat(page.locator("h1")).isVisible();
                 coach.accessible(name);
