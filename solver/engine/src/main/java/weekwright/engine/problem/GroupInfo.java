@@ -22,12 +22,19 @@ public final class GroupInfo {
     public final RuleSettings settings;
     private final List<Stimulus> fixtures = new ArrayList<>();
     private final boolean[] fixtureDays;
+    private final boolean[] highDaysAsked;
 
     /** Birth date of the youngest athlete listed in the group; null where none is known. */
     public final @Nullable LocalDate youngest;
 
     GroupInfo(
-            int index, Group group, int heads, Calendar calendar, RuleSettings settings, @Nullable LocalDate youngest) {
+            int index,
+            Group group,
+            int heads,
+            Calendar calendar,
+            RuleSettings settings,
+            @Nullable LocalDate youngest,
+            Asked asks) {
         this.youngest = youngest;
         this.index = index;
         this.group = group;
@@ -35,6 +42,10 @@ public final class GroupInfo {
         this.settings = settings;
         free = new FreeTime(calendar, group.windows(), group.away());
         fixtureDays = new boolean[calendar.days() + 2 * Problem.EDGE];
+        highDaysAsked = new boolean[calendar.weeks()];
+        for (int week = 0; week < highDaysAsked.length; week++) {
+            highDaysAsked[week] = asks.asks(Asked.highDays(group.id(), calendar.date(7 * week)));
+        }
     }
 
     /** Notes a fixture of the group. */
@@ -77,9 +88,10 @@ public final class GroupInfo {
         return group.level() == Level.NOVICE;
     }
 
-    /** High days a week, or null where the coach sets none. */
-    public @Nullable PerWeek highDays() {
-        return group.highDays();
+    /** High days of a whole week, or null where the coach sets none; nothing is owed where they are not asked for. */
+    public @Nullable PerWeek highDays(int week) {
+        PerWeek usual = group.highDays();
+        return usual == null || highDaysAsked[week] ? usual : new PerWeek(0, usual.target(), usual.most());
     }
 
     /** Whether the group has a fixture on a day, {@value Problem#EDGE} days before and after the plan included. */
