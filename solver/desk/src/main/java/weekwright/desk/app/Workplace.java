@@ -129,8 +129,17 @@ public final class Workplace {
      * @param expected the revision that it was made from
      * @param label what was done, in a few words
      */
-    public synchronized Outcome save(int expected, String label, Judged judged) {
-        Outcome outcome = guarded(() -> commit(expected, label, judged.plan()));
+    public Outcome save(int expected, String label, Judged judged) {
+        return save(expected, label, null, judged);
+    }
+
+    /**
+     * Saves a judged plan as a change, with the scenario that it was judged in.
+     *
+     * @param scenario the changed scenario, or null where it stays as it was
+     */
+    public synchronized Outcome save(int expected, String label, @Nullable Scenario scenario, Judged judged) {
+        Outcome outcome = guarded(() -> commit(expected, label, scenario, judged.plan()));
         if (outcome instanceof Outcome.Saved) {
             latest = outcome.head().number();
             last = new Seen(outcome.head(), judged);
@@ -138,10 +147,11 @@ public final class Workplace {
         return outcome;
     }
 
-    private Outcome commit(int expected, String label, Plan plan) {
+    private Outcome commit(int expected, String label, @Nullable Scenario scenario, Plan plan) {
         try {
             Contents made = number(expected).contents();
-            return store.commit(expected, label, made.with(plan));
+            Contents then = scenario == null ? made.with(plan) : new Contents(scenario, plan, made.log());
+            return store.commit(expected, label, then);
         } catch (DocumentException e) {
             throw InputFault.of(e);
         }
@@ -150,6 +160,15 @@ public final class Workplace {
     private Version number(int expected) {
         Version head = store.head();
         return head.number() == expected ? head : store.read(expected);
+    }
+
+    /**
+     * What a revision holds.
+     *
+     * @throws FileFault when there is none of that number, or it can no longer be read
+     */
+    public Contents contents(int number) {
+        return guarded(() -> store.read(number)).contents();
     }
 
     /** Goes back one change. */

@@ -50,7 +50,7 @@ public record WeekPage(
             String verdict,
             List<Totals> totals,
             List<Level> breaches,
-            List<Line> leftOut,
+            List<Missing> leftOut,
             List<Line> told,
             List<String> softened,
             List<String> kept,
@@ -65,6 +65,25 @@ public record WeekPage(
             kept = List.copyOf(kept);
         }
     }
+
+    /**
+     * A session that is wanted and not placed.
+     *
+     * @param line what it is and what stands in the way
+     * @param session its id
+     * @param best where it would cost least, or null where all that could be breaks what must hold
+     */
+    public record Missing(
+            Line line, String session, @Nullable Best best) {}
+
+    /**
+     * A start for a session.
+     *
+     * @param start date and time
+     * @param facility id of its place, or an empty text
+     * @param label where and when, and what it changes, in words
+     */
+    public record Best(String start, String facility, String dose, String label) {}
 
     /** A total with the word of its level. */
     public record Totals(String level, String amount, boolean clean) {}
