@@ -17,6 +17,7 @@ final class InTheWay {
             Map.entry("high-block-floor", "it is too close to other high work"),
             Map.entry("before-fixture", "it is too soon before a fixture"),
             Map.entry("after-fixture", "it is too soon after a fixture"),
+            Map.entry("quorum", "too few of the group could come"),
             Map.entry("primer-end", "it is too soon before a fixture"),
             Map.entry("four-high-days", "it would be a fourth high day running"),
             Map.entry("free-day", "no free day would be left"),

@@ -68,7 +68,7 @@ class WallTest {
     void a_page_asks_for_nothing_and_hostile_names_stay_names() {
         String evil = "<script>alert(1)</script>";
         Scenario hostile =
-                Plans.week(text -> text.replace("Team practice", evil).replace("First squad", "\u202B" + evil));
+                Plans.week(text -> text.replace("Team practice", evil).replace("First squad", "\u05DE\u05DB\u05D1\u05D9 " + evil));
         Document page = html(page(hostile, Plans.judged(hostile), 1));
 
         assertThat(page.select("script, link, img, iframe, [src], [href], [style], [onclick]"))
@@ -88,7 +88,7 @@ class WallTest {
                     .as("A4, points")
                     .isBetween(841f, 843f);
             assertThat(document.getPage(0).getMediaBox().getHeight()).isBetween(595f, 596f);
-            assertThat(new PDFTextStripper().getText(document))
+            assertThat(new PDFTextStripper().getText(document).replaceAll("\\s+", " "))
                     .contains("Sat 13 Feb", "League round 21", "Heavy lower,", "This is planning help");
         }
         assertThat(Wall.pdf(page)).isEqualTo(pdf);
