@@ -62,8 +62,8 @@ final class Events implements AutoCloseable {
     private void run() {
         while (!closed) {
             ticks++;
-            // One by one: an ear that is lost while it is told takes itself off the list.
-            ears.stream().filter(ear -> !reached(ear)).forEach(ears::remove);
+            // An ear that is lost while it is told takes itself off the list: nothing is removed on the way.
+            ears.removeAll(ears.stream().filter(ear -> !reached(ear)).toList());
             try {
                 Thread.sleep(TICK_MILLIS);
             } catch (InterruptedException e) {

@@ -67,8 +67,8 @@ class WallTest {
     @Test
     void a_page_asks_for_nothing_and_hostile_names_stay_names() {
         String evil = "<script>alert(1)</script>";
-        Scenario hostile =
-                Plans.week(text -> text.replace("Team practice", evil).replace("First squad", "\u05DE\u05DB\u05D1\u05D9 " + evil));
+        Scenario hostile = Plans.week(
+                text -> text.replace("Team practice", evil).replace("First squad", "\u05DE\u05DB\u05D1\u05D9 " + evil));
         Document page = html(page(hostile, Plans.judged(hostile), 1));
 
         assertThat(page.select("script, link, img, iframe, [src], [href], [style], [onclick]"))
