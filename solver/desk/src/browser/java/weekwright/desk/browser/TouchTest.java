@@ -33,7 +33,7 @@ class TouchTest {
 
     @Test
     void a_session_in_the_hand_is_dragged_with_a_finger() {
-        try (Coach coach = Coach.in(place, touch(1180, 820))) {
+        try (Coach coach = Coach.in(place, touch(1366, 1024))) {
             Page page = coach.page;
             Locator card = taken(page);
             Locator target = page.locator(".cell:not(.here):not(.no)").first();

@@ -23,7 +23,8 @@ public final class Mending {
     /**
      * The documents after what would help was done, judged anew.
      *
-     * @param number of the finding among those of the plan, from 0
+     * @param seen a revision with what would help
+     * @param number number of the finding among those of the plan, from 0
      * @throws InputFault when nothing would help with it
      */
     public static Mended of(Planner planner, Seen seen, int number) {

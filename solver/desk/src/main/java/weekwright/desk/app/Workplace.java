@@ -1,6 +1,7 @@
 package weekwright.desk.app;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.store.Contents;
 import weekwright.desk.store.Outcome;
@@ -20,18 +21,21 @@ import weekwright.model.scenario.Scenario;
 public final class Workplace {
     private final Store store;
     private final Planner planner;
+    private final Planner quick;
+    private final Object helping = new Object();
     private @Nullable Seen last;
     private volatile int latest;
 
     Workplace(Store store, Planner planner) {
         this.store = store;
         this.planner = planner;
+        quick = planner.quick();
     }
 
     /** A revision with what there is to say of it. */
     public static final class Seen {
         private final Version version;
-        private final Judged judged;
+        private volatile Judged judged;
         private @Nullable List<PersonPicture> people;
         private @Nullable Questions questions;
 
@@ -91,8 +95,7 @@ public final class Workplace {
             Contents contents = head.contents();
             Plan plan = contents.plan();
             latest = head.number();
-            last = new Seen(
-                    head, planner.judge(contents.scenario(), plan == null ? nothing(contents.scenario()) : plan));
+            last = new Seen(head, quick.judge(contents.scenario(), plan == null ? nothing(contents.scenario()) : plan));
         }
         return last;
     }
@@ -108,9 +111,27 @@ public final class Workplace {
                 Scenario.VERSION, scenario.id(), null, null, null, List.of(), List.of(), List.of(), null, List.of());
     }
 
-    /** Who judges plans here. */
+    /** Who judges plans here, without looking for what would help. */
     public Planner planner() {
-        return planner;
+        return quick;
+    }
+
+    /**
+     * The revision in force with what would help, which may take a while; one is looked at at a time.
+     *
+     * @param revision the revision that is meant; empty where another is in force meanwhile
+     */
+    public Optional<Seen> helped(int revision) {
+        synchronized (helping) {
+            Seen seen = now();
+            if (seen.revision().number() != revision) {
+                return Optional.empty();
+            }
+            if (!seen.judged.helpSought()) {
+                seen.judged = planner.judge(seen.scenario(), seen.judged.plan());
+            }
+            return Optional.of(seen);
+        }
     }
 
     /** What the coach should be told of the folder and has not been told yet. */

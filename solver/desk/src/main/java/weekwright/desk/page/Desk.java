@@ -129,6 +129,7 @@ public final class Desk implements AutoCloseable {
         WeekRoutes weeks = new WeekRoutes(shelf, searches, templates);
         weeks.add(config.routes);
         new HoldRoutes(weeks, templates).add(config.routes);
+        new GiveRoutes(weeks).add(config.routes);
         new SearchRoutes(weeks, searches, templates).add(config.routes);
         config.routes.sse("/w/{folder}/events", client -> events.listen(client, weeks.place(client.ctx())));
         new Faults(templates).add(config.routes);

@@ -140,7 +140,8 @@ final class HoldRoutes {
 
     private void mend(Context request) {
         weeks.change(request, place -> {
-            Seen seen = seen(request, place);
+            int revision = WeekRoutes.revision(request);
+            Seen seen = place.helped(revision).orElseThrow(() -> weeks.moved(request, place.now(), revision));
             Mended mended = Mending.of(place.planner(), seen, WeekRoutes.number(request, "finding"));
             String label = Changed.mended(mended.text());
             return place.save(seen.revision().number(), label, mended.scenario(), mended.judged());

@@ -8,6 +8,7 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.app.Comparing;
 import weekwright.desk.app.Comparing.Side;
@@ -47,6 +48,7 @@ final class WeekRoutes {
 
     void add(RoutesConfig routes) {
         routes.get("/w/{folder}", this::week);
+        routes.get("/w/{folder}/remedies", this::remedies);
         routes.get("/w/{folder}/history", this::history);
         routes.get("/w/{folder}/history/{number}", this::difference);
         routes.post("/w/{folder}/undo", request -> change(request, place -> place.undo(revision(request))));
@@ -122,6 +124,32 @@ final class WeekRoutes {
         LookAt look = look(request, seen);
         Course course = Views.course(searches, place, glance.search());
         return WeekPages.of(base(request), Views.open(seen), course, look, news);
+    }
+
+    /** What would help, which the page asks for once it has shown the rest; nothing where the week has changed meanwhile. */
+    private void remedies(Context request) {
+        Workplace place = place(request);
+        String revision = Guards.field(request.queryParam("revision"));
+        Seen seen = revision.matches("[0-9]{1,9}")
+                ? place.helped(Integer.parseInt(revision)).orElse(null)
+                : null;
+        if (seen == null) {
+            request.status(HttpStatus.NO_CONTENT);
+            return;
+        }
+        String query = look(request, seen).query();
+        templates.part(
+                request,
+                "remedies.jte",
+                Map.of(
+                        "panel",
+                        WeekPages.panel(seen.scenario(), seen.judged()),
+                        "base",
+                        base(request),
+                        "query",
+                        query,
+                        "revision",
+                        seen.revision().number()));
     }
 
     static LookAt look(Context request, Seen seen) {

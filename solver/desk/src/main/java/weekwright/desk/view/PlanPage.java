@@ -136,7 +136,7 @@ public record PlanPage(
      * @param text the sentence
      * @param help what would help, or null
      * @param about ids of the sessions, fixtures and commitments that it is about
-     * @param finding number of the finding that it helps with, from 0, or null where nothing would help
+     * @param finding number of the finding that it tells, from 0, or null where it is told for nothing
      */
     public record Line(
             @Nullable String cost,

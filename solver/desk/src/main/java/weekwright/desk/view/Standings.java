@@ -114,8 +114,7 @@ final class Standings {
         Finding finding = plan.findings().get(number);
         String text = finding.text().isBlank() ? finding.title() : finding.text();
         String cost = finding.level() == RuleLevel.TOLD ? null : Dates.number(finding.cost());
-        String help = help(finding);
-        return new Line(cost, text, help, about(finding), help == null ? null : number);
+        return new Line(cost, text, help(finding), about(finding), number);
     }
 
     private static List<String> about(Finding finding) {

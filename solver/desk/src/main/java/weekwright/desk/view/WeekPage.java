@@ -41,6 +41,7 @@ public record WeekPage(
     /**
      * How a plan stands.
      *
+     * @param helpSought whether it was looked for what would help
      * @param breaches what is broken, dearest level first
      * @param leftOut what is wanted and not placed
      * @param told facts that cost nothing
@@ -49,6 +50,7 @@ public record WeekPage(
     public record Panel(
             String verdict,
             List<Totals> totals,
+            boolean helpSought,
             List<Level> breaches,
             List<Missing> leftOut,
             List<Line> told,

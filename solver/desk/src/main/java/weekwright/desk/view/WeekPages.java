@@ -87,13 +87,15 @@ public final class WeekPages {
         return new Choice(label, to.query(), to.equals(now));
     }
 
-    static Panel panel(Scenario scenario, Judged judged) {
+    /** How a plan stands. */
+    public static Panel panel(Scenario scenario, Judged judged) {
         PlanPage.Standing standing = Standings.of(new Names(scenario), judged);
         Plan plan = judged.plan();
         Solver solver = plan.solver();
         return new Panel(
                 standing.verdict(),
                 totals(plan.totals()),
+                judged.helpSought(),
                 standing.breaches().stream()
                         .map(breaches ->
                                 new Level(breaches.level().id(), Words.heading(breaches.level()), breaches.lines()))

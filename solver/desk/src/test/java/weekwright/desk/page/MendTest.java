@@ -86,7 +86,11 @@ class MendTest {
     void what_would_help_is_done_exactly_as_it_was_said_and_can_be_undone() throws Exception {
         Remedy remedy =
                 Objects.requireNonNull(plan.findings().get(finding(true)).remedy());
-        assertThat(browser.get("/w/week").body()).contains("What would help: ", ">Try it</button>");
+        assertThat(browser.get("/w/week").body()).contains("/w/week/remedies?week=1&amp;by=group&revision=1");
+        assertThat(browser.get("/w/week/remedies?revision=1").body()).contains("What would help: ", ">Try it</button>");
+        assertThat(browser.get("/w/week").body())
+                .as("once found, it is shown at once")
+                .contains("What would help: ", ">Try it</button>");
 
         assertThat(mend(finding(true), 1).statusCode()).isEqualTo(303);
 
