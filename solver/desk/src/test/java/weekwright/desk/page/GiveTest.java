@@ -77,7 +77,7 @@ class GiveTest {
                 "\u05d4\u05e0\u05d1\u05d7\u05e8\u05ea | ''",
                 "  -- | ''",
                 "x\u0000y\u2028z | x-y-z-",
-                "I\u0130STANBUL 1000000000000000000000000000000000000 | i-i-stanbul-10000000000000000000000000000-"
+                "I\u0130STANBUL 1000000000000000000000000000000000000 | ii-stanbul-10000000000000000000000000000-"
             })
     void of_a_title_only_letters_and_digits_come_into_the_name_of_a_file(String title, String name) {
         assertThat(GiveRoutes.named(title)).isEqualTo(name).hasSizeLessThanOrEqualTo(41);
