@@ -6,6 +6,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import weekwright.model.answer.Comparison;
 import weekwright.model.answer.DaySheet;
@@ -152,6 +153,24 @@ public final class Documents {
     /** A log as JSON: fields at their usual value are left out. */
     public static String write(Log log) {
         return write(log, LOG);
+    }
+
+    /** What may stand in a document of a kind, such as {@code scenario}, for forms to be made of. */
+    public static Shape shape(String name) {
+        return Shape.of(name);
+    }
+
+    /**
+     * A scenario taken apart into maps, lists, texts, numbers and truths, which a form may change. Written with
+     * {@link #writeAny} and read again it is the same scenario.
+     */
+    public static Map<String, Object> apart(Scenario scenario) {
+        return Shape.apart(Terse.of(RecordWriter.node(scenario), Schemas.of(SCENARIO)));
+    }
+
+    /** A log taken apart in the same way. */
+    public static Map<String, Object> apart(Log log) {
+        return Shape.apart(Terse.of(RecordWriter.node(log), Schemas.of(LOG)));
     }
 
     /** Session families as JSON, in the shape that a scenario's catalogue accepts. */

@@ -1,7 +1,6 @@
 package weekwright.desk.app;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -42,14 +41,18 @@ public final class Briefing {
             return null;
         }
         try {
-            return first(Inputs.path(folder), at, clock);
+            return in(Folders.openSound(Inputs.path(folder), clock), now);
         } catch (StoreFault e) {
             throw FileFault.of(e);
         }
     }
 
-    private static @Nullable GivenOut first(Path folder, Moment at, Clock clock) {
-        Store store = Folders.openSound(folder, clock);
+    /** The same of a folder that is open. */
+    static @Nullable GivenOut in(Store store, Plan now) {
+        Moment at = now.published();
+        if (at == null) {
+            return null;
+        }
         GivenOut found = null;
         for (Revision revision : store.history()) {
             if (!revision.beside()) {

@@ -14,6 +14,7 @@ import weekwright.engine.Questions;
 import weekwright.engine.explain.Judged;
 import weekwright.engine.explain.PersonPicture;
 import weekwright.model.document.DocumentException;
+import weekwright.model.plan.Log;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Scenario;
 
@@ -52,6 +53,11 @@ public final class Workplace {
         /** What the coach knows and wants. */
         public Scenario scenario() {
             return version.contents().scenario();
+        }
+
+        /** What was really done, or null while nothing was written down. */
+        public @Nullable Log log() {
+            return version.contents().log();
         }
 
         /** The plan, or an empty one while there is none; judged. */
@@ -144,23 +150,20 @@ public final class Workplace {
         return guarded(store::history);
     }
 
+    /** The plan as it was given out, or null where it never was. */
+    public Briefing.@Nullable GivenOut givenOut() {
+        Plan plan = now().judged().plan();
+        return guarded(() -> Optional.ofNullable(Briefing.in(store, plan))).orElse(null);
+    }
+
     /**
      * Saves a judged plan as a change.
      *
      * @param expected the revision that it was made from
      * @param label what was done, in a few words
      */
-    public Outcome save(int expected, String label, Judged judged) {
-        return save(expected, label, null, judged);
-    }
-
-    /**
-     * Saves a judged plan as a change, with the scenario that it was judged in.
-     *
-     * @param scenario the changed scenario, or null where it stays as it was
-     */
-    public synchronized Outcome save(int expected, String label, @Nullable Scenario scenario, Judged judged) {
-        Outcome outcome = guarded(() -> commit(expected, label, scenario, judged.plan()));
+    public synchronized Outcome save(int expected, String label, Judged judged) {
+        Outcome outcome = guarded(() -> commit(expected, label, judged.plan()));
         if (outcome instanceof Outcome.Saved) {
             latest = outcome.head().number();
             last = new Seen(outcome.head(), judged);
@@ -168,11 +171,67 @@ public final class Workplace {
         return outcome;
     }
 
-    private Outcome commit(int expected, String label, @Nullable Scenario scenario, Plan plan) {
+    /**
+     * Saves a changed scenario as a change; of the plan stays what fits it.
+     *
+     * @param expected the revision that it was made from
+     * @param label what was done, in a few words
+     * @throws InputFault when plan or log cannot go with it
+     */
+    public synchronized Outcome change(int expected, String label, Scenario scenario) {
+        Contents made = guarded(() -> number(expected)).contents();
+        Plan plan = made.plan();
+        if (plan == null) {
+            return guarded(() -> commit(expected, label, new Contents(scenario, null, made.log())));
+        }
+        Refit refit = Refit.of(plan, scenario);
+        String whole = refit.lost() == 0 ? label : label + "; " + lost(refit.lost());
+        return change(expected, whole, scenario, quick.judge(scenario, refit.plan()));
+    }
+
+    /**
+     * Saves a changed scenario and its judged plan as one change.
+     *
+     * @param expected the revision that they were made from
+     * @param label what was done, in a few words
+     */
+    public synchronized Outcome change(int expected, String label, Scenario scenario, Judged judged) {
+        Contents made = guarded(() -> number(expected)).contents();
+        Outcome outcome = guarded(() -> commit(expected, label, new Contents(scenario, judged.plan(), made.log())));
+        if (outcome instanceof Outcome.Saved) {
+            latest = outcome.head().number();
+            last = new Seen(outcome.head(), judged);
+        }
+        return outcome;
+    }
+
+    /**
+     * Saves what was done as a change.
+     *
+     * @param expected the revision that it was written down under
+     * @param label what was done, in a few words
+     */
+    public Outcome log(int expected, String label, Log log) {
+        Contents made = guarded(() -> number(expected)).contents();
+        return guarded(() -> commit(expected, label, new Contents(made.scenario(), made.plan(), log)));
+    }
+
+    private static String lost(int sessions) {
+        return sessions == 1 ? "one session no longer fits" : sessions + " sessions no longer fit";
+    }
+
+    private Outcome commit(int expected, String label, Contents contents) {
+        try {
+            return store.commit(expected, label, contents);
+        } catch (DocumentException e) {
+            throw InputFault.of(e);
+        }
+    }
+
+    private Outcome commit(int expected, String label, Plan plan) {
         try {
             Contents made = number(expected).contents();
-            Contents then = scenario == null ? made.with(plan) : new Contents(scenario, plan, made.log());
-            return store.commit(expected, label, then);
+            return store.commit(expected, label, made.with(plan));
         } catch (DocumentException e) {
             throw InputFault.of(e);
         }

@@ -26,6 +26,8 @@ final class Assets {
                 add("times.css", STYLE, TimeStyles.text().getBytes(StandardCharsets.UTF_8)),
                 add("htmx.js", SCRIPT, read(HTMX)),
                 add("desk.js", SCRIPT, read("desk.js")),
+                add("pages.css", STYLE, read("pages.css")),
+                add("forms.js", SCRIPT, read("forms.js")),
                 add("icon.svg", "image/svg+xml", read("icon.svg")));
     }
 

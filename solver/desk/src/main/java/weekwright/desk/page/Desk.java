@@ -14,6 +14,7 @@ import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import weekwright.desk.app.FileFault;
 import weekwright.desk.app.Searches;
 import weekwright.desk.app.Shelf;
+import weekwright.desk.app.Trials;
 import weekwright.desk.view.PlanPages;
 
 /** The page's server. It listens on this machine only. */
@@ -129,8 +130,14 @@ public final class Desk implements AutoCloseable {
         WeekRoutes weeks = new WeekRoutes(shelf, searches, templates);
         weeks.add(config.routes);
         new HoldRoutes(weeks, templates).add(config.routes);
-        new GiveRoutes(weeks).add(config.routes);
         new SearchRoutes(weeks, searches, templates).add(config.routes);
+        new KnownRoutes(weeks, templates).add(config.routes);
+        new WhatIfRoutes(weeks, templates, new Trials(shelf.planner(), shelf.clock())).add(config.routes);
+        new RuleRoutes(weeks, templates).add(config.routes);
+        new LoadRoutes(weeks, templates).add(config.routes);
+        new LogRoutes(weeks, templates, shelf.clock()).add(config.routes);
+        new TakeRoutes(weeks, templates).add(config.routes);
+        new PaperRoutes(weeks, templates, shelf.clock()).add(config.routes);
         config.routes.sse("/w/{folder}/events", client -> events.listen(client, weeks.place(client.ctx())));
         new Faults(templates).add(config.routes);
     }

@@ -18,7 +18,11 @@ final class Guards {
     /** Two documents of the largest size that is read, and what stands round them. */
     static final long FILES_BYTES = 34L * 1024 * 1024;
 
+    /** A table or a calendar of the largest size that is read, in letters that a form can carry. */
+    static final long TAKE_BYTES = 24L * 1024 * 1024;
+
     static final String FILES = "/begin/files";
+    private static final String TAKE = "/take";
     private static final Set<String> OPEN_TO_ALL = Set.of("/open/", "/assets/");
 
     /** Nothing comes from elsewhere, nothing goes elsewhere, nothing stands in the page that was not meant to run. */
@@ -104,11 +108,18 @@ final class Guards {
         if (length == null) {
             throw new Refusal(411, "The size of what was sent is not said", "Nothing was done.");
         }
-        long most = request.path().equals(FILES) ? FILES_BYTES : FORM_BYTES;
+        long most = most(request.path());
         if (!length.matches("[0-9]{1,12}") || Long.parseLong(length) > most) {
             throw new Refusal(
                     413, "That is too large", "At most " + most / 1024 + " kB can be sent here; nothing was done.");
         }
+    }
+
+    private static long most(String path) {
+        if (path.equals(FILES)) {
+            return FILES_BYTES;
+        }
+        return path.startsWith("/w/") && path.endsWith(TAKE) ? TAKE_BYTES : FORM_BYTES;
     }
 
     /** Browsers keep cookies by machine, not by port: two desks side by side must not share a name. */

@@ -12,7 +12,6 @@ import weekwright.desk.app.Moving.Move;
 import weekwright.desk.app.Pinning;
 import weekwright.desk.app.Pinning.Kind;
 import weekwright.desk.app.Pinning.Pinned;
-import weekwright.desk.app.Workplace;
 import weekwright.desk.app.Workplace.Seen;
 import weekwright.desk.view.Changed;
 import weekwright.desk.view.HoldPages;
@@ -119,7 +118,7 @@ final class HoldRoutes {
 
     private void move(Context request) {
         weeks.change(request, place -> {
-            Seen seen = seen(request, place);
+            Seen seen = weeks.seen(request, place);
             Move move = asked(request, session(request, seen));
             Judged judged = Moving.to(place.planner(), seen.scenario(), seen, move);
             String label = Changed.moved(seen.scenario(), move.session(), move.start());
@@ -129,7 +128,7 @@ final class HoldRoutes {
 
     private void pin(Context request) {
         weeks.change(request, place -> {
-            Seen seen = seen(request, place);
+            Seen seen = weeks.seen(request, place);
             String session = session(request, seen);
             Pinned pinned =
                     Pinning.pin(place.planner(), seen.scenario(), seen.judged().plan(), session, wish(request));
@@ -144,7 +143,7 @@ final class HoldRoutes {
             Seen seen = place.helped(revision).orElseThrow(() -> weeks.moved(request, place.now(), revision));
             Mended mended = Mending.of(place.planner(), seen, WeekRoutes.number(request, "finding"));
             String label = Changed.mended(mended.text());
-            return place.save(seen.revision().number(), label, mended.scenario(), mended.judged());
+            return place.change(seen.revision().number(), label, mended.scenario(), mended.judged());
         });
     }
 
@@ -157,15 +156,5 @@ final class HoldRoutes {
         }
         String value = field(request, "value");
         return new Pinning.Request(known, value.isEmpty() ? null : value, clear);
-    }
-
-    /** The revision that the coach saw, if it is still in force. */
-    private Seen seen(Context request, Workplace place) {
-        Seen now = place.now();
-        int seen = WeekRoutes.revision(request);
-        if (now.revision().number() != seen) {
-            throw weeks.moved(request, now, seen);
-        }
-        return now;
     }
 }

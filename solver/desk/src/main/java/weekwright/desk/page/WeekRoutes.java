@@ -90,6 +90,21 @@ final class WeekRoutes {
                         List.of(new Way("Show what is in force", base(request)))));
     }
 
+    /** The revision that the coach saw, if it is still in force. */
+    Seen seen(Context request, Workplace place) {
+        Seen now = place.now();
+        int seen = revision(request);
+        if (now.revision().number() != seen) {
+            throw moved(request, now, seen);
+        }
+        return now;
+    }
+
+    /** A revision in words. */
+    String saved(Seen seen) {
+        return WeekPages.saved(seen.revision(), seen.scenario());
+    }
+
     private Refusal stale(Context request, Outcome.Stale stale) {
         List<Way> ways = new ArrayList<>();
         ways.add(new Way("Show what is in force", base(request)));

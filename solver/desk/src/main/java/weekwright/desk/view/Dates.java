@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import weekwright.model.scenario.Moment;
 
 /** Dates, match days and numbers as a coach says them; the same on every machine, whatever its language. */
-final class Dates {
+public final class Dates {
     // Written out, since the names that Java knows differ from version to version.
     private static final List<String> MONTHS = List.of(
             "January",
@@ -27,7 +27,7 @@ final class Dates {
     private Dates() {}
 
     /** E.g. {@code Tue 9 Feb}. */
-    static String day(LocalDate date) {
+    public static String day(LocalDate date) {
         return weekday(date) + " " + dayOfMonth(date);
     }
 
@@ -47,7 +47,7 @@ final class Dates {
     }
 
     /** E.g. {@code 8 to 14 February 2027}. */
-    static String span(LocalDate first, LocalDate last) {
+    public static String span(LocalDate first, LocalDate last) {
         if (first.equals(last)) {
             return whole(last);
         }
@@ -95,7 +95,7 @@ final class Dates {
     }
 
     /** A time of day, e.g. {@code 09:30}. */
-    static String clock(Moment moment) {
+    public static String clock(Moment moment) {
         return moment.local().toLocalTime().toString();
     }
 

@@ -7,9 +7,11 @@ package weekwright.desk.view;
  * @param times address of the style sheet for places on the axis of time
  * @param htmx address of the library that swaps parts of a page
  * @param script address of the page's own script
+ * @param pages address of the style sheet of all pages but the week
+ * @param forms address of the script of forms
  * @param icon address of the page's picture in a browser's tab
  */
-public record Frame(String style, String times, String htmx, String script, String icon) {
+public record Frame(String style, String times, String htmx, String script, String pages, String forms, String icon) {
     /** Settings of the library: nothing is evaluated, nothing is asked of elsewhere, refusals are shown too. */
     public static final String HTMX_SETTINGS = "{\"allowEval\":false,\"includeIndicatorStyles\":false,"
             + "\"allowScriptTags\":false,\"selfRequestsOnly\":true,\"historyCacheSize\":0,\"scrollIntoViewOnBoost\":false,"

@@ -59,7 +59,7 @@ public final class WeekPages {
     }
 
     /** A revision in words, e.g. {@code Revision 3, Mon 8 Feb 12:00: Planned}. */
-    static String saved(Revision revision, Scenario scenario) {
+    public static String saved(Revision revision, Scenario scenario) {
         Moment at = Moment.at(revision.at().truncatedTo(ChronoUnit.MINUTES), scenario.zone());
         return "Revision " + revision.number() + ", " + Dates.day(at.date()) + " " + Dates.clock(at) + ": "
                 + revision.label();

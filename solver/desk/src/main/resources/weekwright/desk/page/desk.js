@@ -449,6 +449,11 @@
     if (event.detail.xhr.status >= 400) {
       event.detail.swapOverride = 'innerHTML';
     }
+    // What was asked for while the same part was drawn anew goes where that part is now.
+    const target = event.detail.target;
+    if (target && target.id && !target.isConnected && document.getElementById(target.id)) {
+      event.detail.target = document.getElementById(target.id);
+    }
     if (!event.detail.target || event.detail.target.id !== 'desk') {
       return;
     }

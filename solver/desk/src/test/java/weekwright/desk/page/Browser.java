@@ -78,19 +78,6 @@ final class Browser implements AutoCloseable {
         return send(request(path));
     }
 
-    /** What is given as it is, where it is no text. */
-    byte[] bytes(String path) {
-        try {
-            return client.send(request(path).build(), BodyHandlers.ofByteArray())
-                    .body();
-        } catch (IOException e) {
-            throw new AssertionError("no answer", e);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new AssertionError("interrupted", e);
-        }
-    }
-
     /** Sends a form: names and values by turns. */
     HttpResponse<String> post(String path, String... fields) {
         return send(form(path, fields));

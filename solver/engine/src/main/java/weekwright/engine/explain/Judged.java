@@ -22,4 +22,9 @@ public record Judged(Plan plan, List<String> kept, List<DayPicture> days) {
         return plan.findings().stream()
                 .noneMatch(finding -> Objects.equals(finding.noRemedy(), Help.NOT_ASKED.noRemedy()));
     }
+
+    /** The same with another way to write the plan down, of which nothing is judged otherwise. */
+    public Judged with(Plan same) {
+        return new Judged(same, kept, days);
+    }
 }

@@ -1,0 +1,118 @@
+package weekwright.desk.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import weekwright.model.document.Documents;
+import weekwright.model.rulebook.Rule;
+import weekwright.model.rulebook.Rulebook;
+import weekwright.model.scenario.Scenario;
+import weekwright.scenarios.Scenarios;
+
+/** Rules in words, changed within their range. */
+class RuleTest {
+    @TempDir
+    private Path place;
+
+    private Browser browser;
+
+    @BeforeEach
+    void open() throws Exception {
+        Path folder = Files.createDirectory(place.resolve("w"));
+        Files.write(folder.resolve("scenario.json"), Scenarios.bytes("two-groups"));
+        browser = Browser.of(folder);
+    }
+
+    @AfterEach
+    void close() {
+        browser.close();
+    }
+
+    private Scenario scenario() throws Exception {
+        return Documents.readScenario("scenario.json", Files.readAllBytes(place.resolve("w/scenario.json")));
+    }
+
+    private HttpResponse<String> send(String rule, String... fields) {
+        String[] all = new String[fields.length + 2];
+        all[0] = "revision";
+        all[1] = browser.get("/w/w").body().replaceFirst("(?s).*data-revision=\"([0-9]+)\".*", "$1");
+        System.arraycopy(fields, 0, all, 2, fields.length);
+        return browser.post("/w/w/rules/" + rule, all);
+    }
+
+    @Test
+    void every_rule_stands_in_words_with_its_cost_its_numbers_and_its_source() {
+        String page = browser.get("/w/w/rules").body();
+
+        for (Rule rule : Rulebook.builtIn().rules()) {
+            assertThat(org.jsoup.Jsoup.parse(page).text())
+                    .as(rule.id())
+                    .contains(rule.title(), rule.sentence(), rule.cost());
+        }
+    }
+
+    @Test
+    void a_rule_that_is_softened_is_named_on_its_page_and_beside_the_plan() throws Exception {
+        String title = Rulebook.builtIn().rule("no-middle-day").title();
+
+        assertThat(send("all/no-middle-day", "level", "", "weight", "0,5", "points", "", "do", "save")
+                        .statusCode())
+                .isEqualTo(303);
+
+        assertThat(scenario().rules().get("no-middle-day").weight()).isEqualTo(0.5);
+        assertThat(browser.get("/w/w/rules").body()).contains("Changed here: weight 0.5");
+        assertThat(browser.get("/w/w").body()).contains("Rules changed here").contains(title);
+
+        send("all/no-middle-day", "do", "delete");
+        assertThat(scenario().rules()).doesNotContainKey("no-middle-day");
+    }
+
+    @Test
+    void a_rule_is_changed_for_one_group_and_by_quality() throws Exception {
+        String group = scenario().groups().get(0).id();
+
+        assertThat(send(group + "/pathway-gap", "hours.max-velocity-sprint", "60", "level", "told", "do", "save")
+                        .statusCode())
+                .isEqualTo(303);
+
+        assertThat(scenario().groups().get(0).rules().get("pathway-gap").numbers())
+                .containsKey("hours");
+        assertThat(browser.get("/w/w/rules?of=" + group).body()).contains("numbers of your own");
+        assertThat(scenario().rules()).doesNotContainKey("pathway-gap");
+    }
+
+    @Test
+    void what_is_out_of_range_is_said_beside_its_number() throws Exception {
+        HttpResponse<String> answer =
+                send("all/three-high-days", "days", "40", "weight", "much", "level", "huge", "do", "save");
+
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.body()).contains("\"much\" is text, not a number", "\"huge\" is no level");
+        HttpResponse<String> range = send("all/three-high-days/check", "days", "40");
+        assertThat(org.jsoup.Jsoup.parse(range.body())
+                        .getElementById("f-days-fault")
+                        .text())
+                .contains("40");
+        assertThat(scenario().rules()).doesNotContainKey("three-high-days");
+    }
+
+    @Test
+    void the_words_of_the_page_are_explained_with_the_figures_in_force() {
+        assertThat(org.jsoup.Jsoup.parse(browser.get("/w/w/words").body()).text())
+                .contains("A high day asks 6.5 points or more, a low day up to 5.5.", "MD−2", "micro (one third)")
+                .contains("clinicians, local rules and licensed practice come first");
+    }
+
+    @Test
+    void what_is_not_there_is_said() {
+        assertThat(browser.get("/w/w/rules/all/no-such-rule").statusCode()).isEqualTo(404);
+        assertThat(browser.get("/w/w/rules/nobody/quorum").statusCode()).isEqualTo(404);
+        assertThat(browser.get("/w/w/rules?of=nobody").statusCode()).isEqualTo(404);
+    }
+}
