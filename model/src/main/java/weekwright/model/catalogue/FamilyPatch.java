@@ -31,6 +31,39 @@ public record FamilyPatch(
         @Nullable List<Content> content,
         @Nullable String note,
         @Nullable String source) {
+    /** Nothing changed of a family. */
+    public static FamilyPatch none(String id) {
+        return new FamilyPatch(
+                id, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
+                null, null, null);
+    }
+
+    /** The same with other hours before a fixture: of micro doses, of all others, and after a fixture of this family. */
+    public FamilyPatch withFixtureHours(
+            @Nullable Hours before, @Nullable Hours beforeMicro, @Nullable Map<String, Hours> after) {
+        return new FamilyPatch(
+                id,
+                label,
+                role,
+                demand,
+                rpe,
+                minutes,
+                warmUpMinutes,
+                facility,
+                straightMetres,
+                pathways,
+                againHours,
+                crossHours,
+                before,
+                beforeMicro,
+                after,
+                order,
+                variants,
+                content,
+                note,
+                source);
+    }
+
     /** A change of what is done in its sessions, and of nothing else. */
     static FamilyPatch ofContent(String id, List<Content> content) {
         return new FamilyPatch(

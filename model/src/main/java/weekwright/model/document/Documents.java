@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import weekwright.model.answer.Comparison;
 import weekwright.model.answer.DaySheet;
 import weekwright.model.answer.LoadReport;
+import weekwright.model.answer.TradeOffs;
 import weekwright.model.answer.WhyNot;
 import weekwright.model.catalogue.Family;
 import weekwright.model.document.Node.Kind;
@@ -186,6 +187,11 @@ public final class Documents {
     /** Why a session does not lie elsewhere, as JSON: all fields. */
     public static String write(WhyNot answer) {
         return write(answer, "whynot");
+    }
+
+    /** What cannot all be had and what could go, as JSON: all fields. */
+    public static String write(TradeOffs answer) {
+        return write(answer, "tradeoffs");
     }
 
     /** Load planned and reported, as JSON: all fields. */

@@ -15,7 +15,18 @@ import weekwright.model.document.Node.Kind;
 final class Schemas {
     /** The documents that have a schema. */
     static final List<String> NAMES = List.of(
-            "scenario", "plan", "log", "catalogue", "rules", "check", "whynot", "compare", "sheet", "load", "history");
+            "scenario",
+            "plan",
+            "log",
+            "catalogue",
+            "rules",
+            "check",
+            "whynot",
+            "tradeoffs",
+            "compare",
+            "sheet",
+            "load",
+            "history");
 
     private static final String FOLDER = "/weekwright/model/schema/";
     private static final String DEFINITIONS = "$defs";

@@ -40,6 +40,21 @@ public record Aim(
         weeks = Ids.listed(weeks);
     }
 
+    /** The same with other numbers a week, at another priority. */
+    public Aim withPerWeek(PerWeek perWeek, Priority priority) {
+        return copy(perWeek, priority, doses, microCounts);
+    }
+
+    /** The same in other doses. */
+    public Aim withDoses(List<Dose> doses, boolean microCounts) {
+        return copy(perWeek, priority, doses, microCounts);
+    }
+
+    private Aim copy(PerWeek perWeek, Priority priority, List<Dose> doses, boolean microCounts) {
+        return new Aim(
+                family, whom, perWeek, priority, doses, prefer, microCounts, learning, power, weeks, minutes, metres);
+    }
+
     /** The part of a placement's id that names this aim in its group: {@code family} or {@code family+not-played}. */
     public String key() {
         return whom == Share.ALL ? family : family + "+" + whom.id();

@@ -48,31 +48,47 @@ public record Group(
 
     /** The same with another number of people; null for the athletes listed. */
     public Group withHeadcount(@Nullable Integer headcount) {
-        return copy(headcount, quorum, windows, away, aims);
+        return copy(headcount, quorum, windows, away, highDays, aims, rules);
     }
 
     /** The same that needs another share of its people for a session, above 0 and up to 1. */
     public Group withQuorum(double quorum) {
-        return copy(headcount, quorum, windows, away, aims);
+        return copy(headcount, quorum, windows, away, highDays, aims, rules);
     }
 
     /** The same with other hours. */
     public Group withWindows(List<Window> windows) {
-        return copy(headcount, quorum, windows, away, aims);
+        return copy(headcount, quorum, windows, away, highDays, aims, rules);
     }
 
     /** The same with other spans away. */
     public Group withAway(List<Away> away) {
-        return copy(headcount, quorum, windows, away, aims);
+        return copy(headcount, quorum, windows, away, highDays, aims, rules);
+    }
+
+    /** The same with another number of high days a week; null for none set. */
+    public Group withHighDays(@Nullable PerWeek highDays) {
+        return copy(headcount, quorum, windows, away, highDays, aims, rules);
     }
 
     /** The same with other aims. */
     public Group withAims(List<Aim> aims) {
-        return copy(headcount, quorum, windows, away, aims);
+        return copy(headcount, quorum, windows, away, highDays, aims, rules);
+    }
+
+    /** The same with other rules of its own. */
+    public Group withRules(Map<String, RuleSetting> rules) {
+        return copy(headcount, quorum, windows, away, highDays, aims, rules);
     }
 
     private Group copy(
-            @Nullable Integer headcount, double quorum, List<Window> windows, List<Away> away, List<Aim> aims) {
+            @Nullable Integer headcount,
+            double quorum,
+            List<Window> windows,
+            List<Away> away,
+            @Nullable PerWeek highDays,
+            List<Aim> aims,
+            Map<String, RuleSetting> rules) {
         return new Group(id, label, kind, phase, level, headcount, quorum, windows, away, highDays, aims, rules, packs);
     }
 }

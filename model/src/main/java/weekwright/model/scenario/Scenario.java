@@ -73,42 +73,47 @@ public record Scenario(
 
     /** The same with other groups. */
     public Scenario withGroups(List<Group> groups) {
-        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, rules);
+        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, catalogue, rules);
     }
 
     /** The same with other athletes. */
     public Scenario withAthletes(List<Athlete> athletes) {
-        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, rules);
+        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, catalogue, rules);
     }
 
     /** The same with other fixtures. */
     public Scenario withFixtures(List<Fixture> fixtures) {
-        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, rules);
+        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, catalogue, rules);
     }
 
     /** The same with other commitments. */
     public Scenario withCommitments(List<Commitment> commitments) {
-        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, rules);
+        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, catalogue, rules);
     }
 
     /** The same with other facilities. */
     public Scenario withFacilities(List<Facility> facilities) {
-        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, rules);
+        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, catalogue, rules);
     }
 
     /** The same with other staff. */
     public Scenario withStaff(List<StaffMember> staff) {
-        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, rules);
+        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, catalogue, rules);
     }
 
     /** The same with other history. */
     public Scenario withHistory(List<LogEntry> history) {
-        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, rules);
+        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, catalogue, rules);
+    }
+
+    /** The same with other changes to session families. */
+    public Scenario withCatalogue(List<FamilyPatch> catalogue) {
+        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, catalogue, rules);
     }
 
     /** The same with other rules changed. */
     public Scenario withRules(Map<String, RuleSetting> rules) {
-        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, rules);
+        return copy(groups, athletes, fixtures, commitments, facilities, staff, history, catalogue, rules);
     }
 
     private Scenario copy(
@@ -119,6 +124,7 @@ public record Scenario(
             List<Facility> facilities,
             List<StaffMember> staff,
             List<LogEntry> history,
+            List<FamilyPatch> catalogue,
             Map<String, RuleSetting> rules) {
         return new Scenario(
                 weekwright,

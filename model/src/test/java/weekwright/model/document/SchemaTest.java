@@ -30,9 +30,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import weekwright.model.answer.Change;
+import weekwright.model.answer.Clash;
 import weekwright.model.answer.Comparison;
+import weekwright.model.answer.GiveUp;
 import weekwright.model.answer.Shift;
 import weekwright.model.answer.Spot;
+import weekwright.model.answer.TradeOffs;
 import weekwright.model.answer.WhyNot;
 import weekwright.model.answer.WhyNotDay;
 import weekwright.model.answer.WhyNotOption;
@@ -80,6 +83,7 @@ class SchemaTest {
         compare(Family.class, Schemas.of("catalogue").items().orElseThrow(), seen);
         compare(Rule.class, Schemas.of("rules").items().orElseThrow(), seen);
         compare(Comparison.class, Schemas.of("compare"), seen);
+        compare(TradeOffs.class, Schemas.of("tradeoffs"), seen);
         assertThat(seen).as("records that documents are made of").hasSizeGreaterThan(40);
     }
 
@@ -307,6 +311,21 @@ class SchemaTest {
                 "It lies here.");
         assertThat(wanting(published("whynot"), Documents.write(answer))).isEmpty();
         assertThat(Documents.write(answer)).contains("\"now\": {").contains("\"why\": null");
+    }
+
+    @Test
+    void tradeOffsFitTheirSchema() {
+        TradeOffs answer = new TradeOffs(
+                new Totals(0, 1, 0, 4.5),
+                List.of(new Clash(
+                        List.of("match-squad/max-velocity/2027-03-01", "pin match-squad/primer/2027-03-01/1"),
+                        true,
+                        "They cannot both be had.")),
+                List.of(new GiveUp(List.of("Do without it"), new Totals(0, -1, 0, 0.5), "Do without it.")),
+                20_000,
+                "Not all was met.");
+        assertThat(wanting(published("tradeoffs"), Documents.write(answer))).isEmpty();
+        assertThat(Documents.write(answer)).contains("\"do\": [").contains("\"couldGo\": [");
     }
 
     @Test

@@ -2,12 +2,14 @@ package weekwright.engine;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.explain.Explanation;
 import weekwright.engine.explain.Judged;
 import weekwright.engine.explain.People;
 import weekwright.engine.explain.PersonPicture;
 import weekwright.engine.explain.Remedied;
+import weekwright.engine.explain.TradeOffSearch;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.ProblemBuilder;
 import weekwright.engine.problem.ProblemBuilder.PlanUse;
@@ -19,6 +21,7 @@ import weekwright.engine.search.Clocked;
 import weekwright.engine.search.Portfolio;
 import weekwright.engine.search.Progress;
 import weekwright.engine.search.Searcher.Found;
+import weekwright.model.answer.TradeOffs;
 import weekwright.model.answer.WhyNot;
 import weekwright.model.plan.Plan;
 import weekwright.model.plan.Solver;
@@ -94,6 +97,18 @@ public final class Engine {
         Problem plain = from == null ? problem : ProblemBuilder.of(proposal.scenario(), from, PlanUse.START);
         @Nullable Stimulus[] at = from == null ? found.at() : Explanation.sameIn(plain, found.at());
         return new Explanation(plain, at).judged(from == null ? null : from.published(), solver);
+    }
+
+    /**
+     * What of a scenario cannot all be had, and what could go, each really searched for.
+     *
+     * @param proposal what is asked for; its budget is that of each search, in moves
+     * @param progress may say to stop; then the answer is as much as was found
+     * @param trying hears what is tried next
+     */
+    public static TradeOffs tradeOffs(Proposal proposal, Progress progress, Consumer<String> trying) {
+        return new TradeOffSearch(proposal.scenario(), proposal.from(), new Searching(proposal, progress, trying))
+                .answer();
     }
 
     private static Solver solver(Proposal proposal, Found found, boolean clean, Clocked watch) {

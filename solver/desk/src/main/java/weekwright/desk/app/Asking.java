@@ -1,9 +1,13 @@
 package weekwright.desk.app;
 
 import java.time.LocalDate;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.Engine;
+import weekwright.engine.Proposal;
 import weekwright.engine.problem.Session;
+import weekwright.engine.search.Progress;
+import weekwright.model.answer.TradeOffs;
 import weekwright.model.answer.WhyNot;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Scenario;
@@ -24,5 +28,16 @@ public final class Asking {
         LocalDate first = Sessions.firstDay(session, scenario);
         LocalDate only = day == null ? null : Sessions.inWeek(session, Sessions.date("--day", day, first), scenario);
         return Engine.whyNot(scenario, plan, id, only);
+    }
+
+    /**
+     * What cannot all be had, and what could go.
+     *
+     * @param proposal what is asked for, with the plan to start from, if any; its budget is that of each search, in moves
+     * @param progress may say to stop; then the answer is as much as was found
+     * @param trying hears what is tried next
+     */
+    public static TradeOffs tradeOffs(Proposal proposal, Progress progress, Consumer<String> trying) {
+        return Engine.tradeOffs(proposal, progress, trying);
     }
 }

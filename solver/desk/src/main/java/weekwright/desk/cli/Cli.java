@@ -24,6 +24,7 @@ final class Cli {
             "propose",
             "check",
             "whynot",
+            "tradeoffs",
             "compare",
             "whatif",
             "pin",
@@ -81,6 +82,7 @@ final class Cli {
             case "propose" -> List.of(new ProposeCommand(around));
             case "check" -> List.of(new CheckCommand(around));
             case "whynot" -> List.of(new WhyNotCommand(around));
+            case "tradeoffs" -> List.of(new TradeOffsCommand(around));
             case "compare" -> List.of(new CompareCommand(around));
             case "whatif" -> List.of(new WhatIfCommand(around));
             case "pin" -> List.of(new PinCommand(around));

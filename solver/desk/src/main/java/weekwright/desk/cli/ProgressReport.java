@@ -21,6 +21,7 @@ final class ProgressReport implements Progress {
     private final BooleanSupplier stop;
     private boolean told;
     private long last;
+    private int tries;
 
     ProgressReport(PrintStream err, boolean live, LongSupplier nanoTime, BooleanSupplier stop) {
         this.err = err;
@@ -34,15 +35,34 @@ final class ProgressReport implements Progress {
         line("Searching; interrupt (Ctrl-C) to take the best plan so far.");
     }
 
+    /** Says that many searches begin. */
+    synchronized void beginMany() {
+        line("Searching again and again; interrupt (Ctrl-C) to take what is known so far.");
+    }
+
     @Override
     public synchronized void better(Totals totals, int placed, int sessions, long moves, double seconds) {
+        if (due()) {
+            line(new SearchLine(totals, placed, sessions, moves, seconds).toString());
+        }
+    }
+
+    /** Says what is tried next, among many searches. */
+    synchronized void trying(String what) {
+        tries++;
+        if (due()) {
+            line(tries + ": " + Plain.text(what));
+        }
+    }
+
+    private boolean due() {
         long now = nanoTime.getAsLong();
         if (told && now - last < (live ? LIVE_EVERY : OTHERWISE_EVERY)) {
-            return;
+            return false;
         }
         told = true;
         last = now;
-        line(new SearchLine(totals, placed, sessions, moves, seconds).toString());
+        return true;
     }
 
     private void line(String line) {

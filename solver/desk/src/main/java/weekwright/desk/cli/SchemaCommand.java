@@ -12,7 +12,7 @@ import weekwright.model.document.Documents;
         mixinStandardHelpOptions = true,
         versionProvider = VersionText.class,
         description = "Prints the JSON Schema of a document: scenario, plan, log, catalogue, rules, check, whynot,"
-                + " compare, sheet, load or history.")
+                + " tradeoffs, compare, sheet, load or history.")
 final class SchemaCommand implements Runnable {
     private final Surroundings around;
 

@@ -80,7 +80,18 @@ class CliTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"scenario", "plan", "log", "catalogue", "rules", "check", "whynot", "compare", "sheet", "history"
+            strings = {
+                "scenario",
+                "plan",
+                "log",
+                "catalogue",
+                "rules",
+                "check",
+                "whynot",
+                "tradeoffs",
+                "compare",
+                "sheet",
+                "history"
             })
     void each_document_has_a_schema(String name) {
         assertThat(trial.run("schema", name)).isZero();
@@ -135,6 +146,7 @@ class CliTest {
                 .contains(
                         "propose ",
                         "check ",
+                        "tradeoffs ",
                         "compare ",
                         "whatif ",
                         "pin ",

@@ -2,6 +2,7 @@ package weekwright.engine.explain;
 
 import java.util.List;
 import java.util.function.Function;
+import weekwright.model.scenario.Commitment;
 import weekwright.model.scenario.Facility;
 import weekwright.model.scenario.Group;
 import weekwright.model.scenario.Scenario;
@@ -21,6 +22,12 @@ final class Amended {
 
     static Scenario with(Scenario of, StaffMember member) {
         return of.withStaff(replaced(of.staff(), StaffMember::id, member));
+    }
+
+    static Scenario without(Scenario of, Commitment commitment) {
+        return of.withCommitments(of.commitments().stream()
+                .filter(one -> !one.id().equals(commitment.id()))
+                .toList());
     }
 
     private static <T> List<T> replaced(List<T> all, Function<T, String> id, T by) {

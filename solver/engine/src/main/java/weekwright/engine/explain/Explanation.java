@@ -18,6 +18,7 @@ import weekwright.engine.rules.Leads;
 import weekwright.engine.rules.Lifts;
 import weekwright.model.document.Documents;
 import weekwright.model.plan.Finding;
+import weekwright.model.plan.LeftOut;
 import weekwright.model.plan.Pin;
 import weekwright.model.plan.Placement;
 import weekwright.model.plan.Plan;
@@ -88,18 +89,30 @@ public final class Explanation {
 
     /** The plan as a picture only: where all lies and what the days ask, with nothing found or left out. */
     public Judged drawn() {
-        Plan plan = new Plan(
+        return new Judged(bare(List.of()), List.of(), days());
+    }
+
+    /** The plan with all that the coach holds, and nothing said of it. */
+    Plan written() {
+        return bare(problem.sessions.stream()
+                .filter(session -> judge.at(session) == null && !session.pin.isNone())
+                .map(session ->
+                        new LeftOut(session.id, "target", RuleLevel.WANT, 0, session.pin, 0, List.of(), null, ""))
+                .toList());
+    }
+
+    private Plan bare(List<LeftOut> leftOut) {
+        return new Plan(
                 Scenario.VERSION,
                 problem.scenario.id(),
                 null,
                 null,
                 null,
                 placements(),
-                List.of(),
+                leftOut,
                 List.of(),
                 judge.total().totals(),
                 List.of());
-        return new Judged(plan, List.of(), days());
     }
 
     /** The same options in a problem that was built from the same documents. */

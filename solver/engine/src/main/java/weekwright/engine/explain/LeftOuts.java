@@ -166,6 +166,28 @@ final class LeftOuts {
                         : "but even the best, " + best(survey) + ", brings no more than it costs.");
     }
 
+    /** Why no way to place a session will do, the rest of the plan staying; null where one would. */
+    @Nullable
+    String inTheWay(Session session) {
+        Survey survey = survey(session);
+        if (survey.options == 0) {
+            return session.group.group.label() + " has no free time that is long enough for it";
+        }
+        if (survey.free > 0) {
+            return null;
+        }
+        List<String> most = survey.blockers().stream()
+                .limit(3)
+                .map(blocker -> "\"" + title(blocker) + "\" (" + blocker.options() + ")")
+                .toList();
+        return (survey.options == 1 ? "the only way" : "each of " + survey.options + " ways")
+                + " to place it breaks something that must hold: " + String.join(", ", most);
+    }
+
+    private static String title(Blocker blocker) {
+        return Rulebook.builtIn().rule(blocker.rule()).title();
+    }
+
     private static String best(Survey survey) {
         CheapestOption best = java.util.Objects.requireNonNull(survey.cheapest);
         return Names.moment(best.start());
@@ -174,7 +196,7 @@ final class LeftOuts {
     private static String blockers(Survey survey) {
         List<String> words = survey.blockers().stream()
                 .limit(3)
-                .map(blocker -> Rulebook.builtIn().rule(blocker.rule()).title() + " (" + blocker.options()
+                .map(blocker -> title(blocker) + " (" + blocker.options()
                         + (blocker.alone() > 0 ? ", " + blocker.alone() + " by this alone" : "") + ")")
                 .toList();
         return String.join("; ", words);

@@ -1,6 +1,7 @@
 package weekwright.engine.explain;
 
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Problem;
@@ -8,6 +9,10 @@ import weekwright.engine.problem.Spans;
 import weekwright.engine.problem.Spans.Span;
 import weekwright.engine.problem.Stimulus;
 import weekwright.model.scenario.ClockTime;
+import weekwright.model.scenario.Facility;
+import weekwright.model.scenario.Group;
+import weekwright.model.scenario.Scenario;
+import weekwright.model.scenario.StaffMember;
 import weekwright.model.scenario.Window;
 
 /**
@@ -56,9 +61,49 @@ record Longer(Whose whose, int index, int from, int to, boolean later) {
         return to - from;
     }
 
-    /** The usual windows with this time; null where it does not lie on one day of the clock. */
+    /** The scenario with this time given; null where it does not lie on one day of the clock. */
     @Nullable
-    List<Window> added(List<Window> usual, Problem problem) {
+    Scenario given(Problem problem) {
+        Scenario scenario = problem.scenario;
+        return switch (whose) {
+            case GROUP -> {
+                Group group = problem.groups.get(index).group;
+                List<Window> windows = added(group.windows(), problem);
+                yield windows == null ? null : Amended.with(scenario, group.withWindows(windows));
+            }
+            case FACILITY -> {
+                Facility facility = problem.facilities.get(index).facility;
+                List<Window> open = added(facility.open(), problem);
+                yield open == null ? null : Amended.with(scenario, facility.withOpen(open));
+            }
+            case STAFF -> {
+                StaffMember member = problem.staff.get(index).member;
+                List<Window> windows = added(member.windows(), problem);
+                yield windows == null ? null : Amended.with(scenario, member.withWindows(windows));
+            }
+        };
+    }
+
+    /** What must be done for it, without a stop. */
+    String said(Problem problem) {
+        String name = switch (whose) {
+            case GROUP -> "Free " + problem.groups.get(index).group.label();
+            case FACILITY -> "Have " + problem.facilities.get(index).facility.label() + " open";
+            case STAFF -> "Have " + problem.staff.get(index).member.name();
+        };
+        String edge = clock(problem.calendar.moment(later ? to : from).local().toLocalTime());
+        return name + (later ? " until " : " from ") + edge + " on "
+                + new Names(problem).day(problem.calendar.dayOf(from)) + ", " + Names.hours(minutes())
+                + (later ? " longer" : " earlier");
+    }
+
+    /** The end of a day is 24:00. */
+    private String clock(LocalTime time) {
+        return later && time.equals(LocalTime.MIDNIGHT) ? "24:00" : time.toString();
+    }
+
+    /** The usual windows with this time; null where it does not lie on one day of the clock. */
+    private @Nullable List<Window> added(List<Window> usual, Problem problem) {
         LocalDateTime first = problem.calendar.moment(from).local();
         LocalDateTime last = problem.calendar.moment(to).local();
         int start = first.toLocalTime().toSecondOfDay() / 60;

@@ -38,6 +38,7 @@ final class RemedySearch {
     private final Judge judge;
     private final WhatIf whatIf;
     private final CoachsWays coach;
+    private final MoreTime moreTime;
     private final Rewriting rewriting;
     private final List<Fact> facts;
     private final Map<Key, Sought> sought = new LinkedHashMap<>();
@@ -53,6 +54,7 @@ final class RemedySearch {
         facts.stream()
                 .filter(Remedies::wanted)
                 .forEach(fact -> sought.put(fact.key(), new Sought(fact, concerned.by(fact))));
+        moreTime = new MoreTime(problem);
         rewriting = new Rewriting(problem, plan, whatIf.before(), facts);
         coach = new CoachsWays(problem, judge, rewriting);
     }
@@ -100,7 +102,7 @@ final class RemedySearch {
     private void look(Sought one) {
         one.concerned.forEach(session -> visit(session, one));
         one.concerned.stream()
-                .filter(session -> CoachsWays.OF_HOURS.contains(one.rule()) && judge.at(session) != null)
+                .filter(session -> MoreTime.RULES.contains(one.rule()) && judge.at(session) != null)
                 .forEach(session -> stay(session, one));
     }
 
@@ -198,10 +200,10 @@ final class RemedySearch {
         }
         one.blocked(musts);
         boolean single = effect.broken().stream().filter(Broken::must).count() == 1;
-        if (single && CoachsWays.OF_HOURS.contains(musts.get(0))) {
+        if (single && MoreTime.RULES.contains(musts.get(0))) {
             Cost opened = effect.change().copy();
             opened.must -= ONE_MUST;
-            coach.opened(way, musts.get(0)).forEach(open -> one.offerOfCoach(found(open, opened, List.of())));
+            moreTime.opened(way, musts.get(0)).forEach(open -> one.offerOfCoach(found(open, opened, List.of())));
         }
     }
 
@@ -209,7 +211,7 @@ final class RemedySearch {
     private void stay(Session session, Sought one) {
         Cost mended = new Cost();
         mended.must = -ONE_MUST;
-        coach.opened(Way.to(session, judge.at(session)), one.rule())
+        moreTime.opened(Way.to(session, judge.at(session)), one.rule())
                 .forEach(open -> one.offerOfCoach(found(open, mended, List.of())));
     }
 

@@ -14,7 +14,6 @@ import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.Judge;
 import weekwright.model.plan.Remedy;
 import weekwright.model.rulebook.Rulebook;
-import weekwright.model.scenario.Moment;
 
 /** Remedies in a coach's words: what to do, and what it costs. */
 final class RemedyWords {
@@ -40,7 +39,7 @@ final class RemedyWords {
             return List.of(dropped(way.dropped()));
         }
         if (way.longer() != null) {
-            steps.add(longer(way.longer()));
+            steps.add(way.longer().said(problem));
         }
         Session session = Objects.requireNonNull(way.session());
         String name = name(session);
@@ -82,25 +81,6 @@ final class RemedyWords {
                 .count();
         return "Drop the aim of " + aim.family.family.label() + " for " + aim.group.group.label()
                 + (placed == 0 ? "" : ", and with it " + Names.count((int) placed, "session"));
-    }
-
-    private String longer(Longer longer) {
-        String name = switch (longer.whose()) {
-            case GROUP -> "Free " + problem.groups.get(longer.index()).group.label();
-            case FACILITY ->
-                "Have " + problem.facilities.get(longer.index()).facility.label() + " open";
-            case STAFF -> "Have " + problem.staff.get(longer.index()).member.name();
-        };
-        Moment edge = problem.calendar.moment(longer.later() ? longer.to() : longer.from());
-        return name + (longer.later() ? " until " : " from ") + clock(edge, longer.later()) + " on "
-                + new Names(problem).day(problem.calendar.dayOf(longer.from())) + ", " + Names.hours(longer.minutes())
-                + (longer.later() ? " longer" : " earlier");
-    }
-
-    /** The end of a day is 24:00. */
-    private static String clock(Moment moment, boolean end) {
-        String time = moment.local().toLocalTime().toString();
-        return end && time.equals("00:00") ? "24:00" : time;
     }
 
     /** A session with its time, and its group where there are several. */

@@ -24,11 +24,9 @@ import weekwright.model.plan.Pin;
 import weekwright.model.plan.Placement;
 import weekwright.model.plan.Plan;
 import weekwright.model.rulebook.RuleLevel;
-import weekwright.model.scenario.Facility;
+import weekwright.model.scenario.Aim;
 import weekwright.model.scenario.Group;
 import weekwright.model.scenario.Scenario;
-import weekwright.model.scenario.StaffMember;
-import weekwright.model.scenario.Window;
 
 /** Carries a way out on the documents themselves, and judges what comes of it from nothing. */
 final class Rewriting {
@@ -109,43 +107,20 @@ final class Rewriting {
     @Nullable
     Remedied rewritten(Way way) {
         AimInfo dropped = way.dropped();
-        Scenario scenario = dropped != null ? without(dropped) : longer(way.longer());
+        Longer longer = way.longer();
+        Scenario scenario =
+                dropped != null ? without(dropped) : longer == null ? problem.scenario : longer.given(problem);
         return scenario == null
                 ? null
                 : new Remedied(scenario, dropped != null ? withoutSessions(dropped) : moved(way));
     }
 
-    private @Nullable Scenario longer(@Nullable Longer longer) {
-        Scenario scenario = problem.scenario;
-        if (longer == null) {
-            return scenario;
-        }
-        return switch (longer.whose()) {
-            case GROUP -> {
-                Group group = problem.groups.get(longer.index()).group;
-                List<Window> windows = longer.added(group.windows(), problem);
-                yield windows == null ? null : Amended.with(scenario, group.withWindows(windows));
-            }
-            case FACILITY -> {
-                Facility facility = problem.facilities.get(longer.index()).facility;
-                List<Window> open = longer.added(facility.open(), problem);
-                yield open == null ? null : Amended.with(scenario, facility.withOpen(open));
-            }
-            case STAFF -> {
-                StaffMember member = problem.staff.get(longer.index()).member;
-                List<Window> windows = longer.added(member.windows(), problem);
-                yield windows == null ? null : Amended.with(scenario, member.withWindows(windows));
-            }
-        };
-    }
-
     private Scenario without(AimInfo aim) {
         Group group = aim.group.group;
-        return Amended.with(
-                problem.scenario,
-                group.withAims(group.aims().stream()
-                        .filter(other -> !other.key().equals(aim.aim.key()))
-                        .toList()));
+        List<Aim> others = group.aims().stream()
+                .filter(other -> !other.key().equals(aim.aim.key()))
+                .toList();
+        return Amended.with(problem.scenario, group.withAims(others));
     }
 
     private Plan withoutSessions(AimInfo aim) {
@@ -153,7 +128,8 @@ final class Rewriting {
                 .filter(session -> session.aim == aim)
                 .map(session -> session.id)
                 .collect(Collectors.toSet());
-        return with(
+        return Plans.with(
+                plan,
                 plan.placements().stream()
                         .filter(placement -> !gone.contains(Objects.requireNonNull(placement.id())))
                         .toList(),
@@ -178,7 +154,7 @@ final class Rewriting {
         } else if (session.aim != null) {
             leftOut.add(new LeftOut(session.id, "target", RuleLevel.WANT, 0, OUT, 0, List.of(), null, ""));
         }
-        return with(placements, leftOut);
+        return Plans.with(plan, placements, leftOut);
     }
 
     private Placement placed(Session session, Stimulus at, @Nullable Placement was) {
@@ -196,19 +172,5 @@ final class Rewriting {
                 at.dose,
                 at.variant >= 0 ? variants.get(at.variant).id() : was == null ? null : was.variant(),
                 null);
-    }
-
-    private Plan with(List<Placement> placements, List<LeftOut> leftOut) {
-        return new Plan(
-                plan.weekwright(),
-                plan.scenario(),
-                null,
-                plan.published(),
-                null,
-                placements,
-                leftOut,
-                List.of(),
-                null,
-                List.of());
     }
 }

@@ -19,8 +19,9 @@ public final class AimInfo {
     public final int[] commitments;
 
     private final Calendar calendar;
+    private final boolean[] asked;
 
-    AimInfo(int index, GroupInfo group, Aim aim, FamilyInfo family, Calendar calendar) {
+    AimInfo(int index, GroupInfo group, Aim aim, FamilyInfo family, Calendar calendar, Asked asks) {
         this.index = index;
         this.group = group;
         this.aim = aim;
@@ -31,16 +32,25 @@ public final class AimInfo {
                 .<List<Session>>mapToObj(week -> new java.util.ArrayList<>())
                 .toList();
         commitments = new int[calendar.weeks()];
+        asked = new boolean[calendar.weeks()];
+        for (int week = 0; week < asked.length; week++) {
+            asked[week] = asks.asks(Asked.aim(group.group.id(), aim.key(), calendar.date(7 * week)));
+        }
+    }
+
+    /** Whether it is asked for in a week; where it is not, nothing of it is owed or wanted. */
+    public boolean asked(int week) {
+        return asked[week];
     }
 
     /** The fewest owed in a week. */
     public int least(int week) {
-        return shortened(aim.perWeek(), calendar.daysIn(week)).least();
+        return asked[week] ? shortened(aim.perWeek(), calendar.daysIn(week)).least() : 0;
     }
 
     /** The number wanted in a week. */
     public int target(int week) {
-        return shortened(aim.perWeek(), calendar.daysIn(week)).target();
+        return asked[week] ? shortened(aim.perWeek(), calendar.daysIn(week)).target() : 0;
     }
 
     /** The most allowed in a week. */

@@ -23,6 +23,7 @@ public final class GroupInfo {
     private final List<Stimulus> fixtures = new ArrayList<>();
     private final boolean[] fixtureDays;
     private final boolean[] daysOfFixtureWeeks;
+    private final boolean[] highDaysAsked;
 
     /** Minutes of travel at a stretch after which a day is not free. */
     final int longTravelMinutes;
@@ -31,7 +32,13 @@ public final class GroupInfo {
     public final @Nullable LocalDate youngest;
 
     GroupInfo(
-            int index, Group group, int heads, Calendar calendar, RuleSettings settings, @Nullable LocalDate youngest) {
+            int index,
+            Group group,
+            int heads,
+            Calendar calendar,
+            RuleSettings settings,
+            @Nullable LocalDate youngest,
+            Asked asks) {
         this.youngest = youngest;
         this.index = index;
         this.group = group;
@@ -41,6 +48,10 @@ public final class GroupInfo {
         fixtureDays = new boolean[calendar.days() + 2 * Problem.EDGE];
         daysOfFixtureWeeks = new boolean[fixtureDays.length];
         longTravelMinutes = (int) settings.number("free-day", "travelMinutes");
+        highDaysAsked = new boolean[calendar.weeks()];
+        for (int week = 0; week < highDaysAsked.length; week++) {
+            highDaysAsked[week] = asks.asks(Asked.highDays(group.id(), calendar.date(7 * week)));
+        }
     }
 
     /** Notes a fixture of the group. */
@@ -87,9 +98,10 @@ public final class GroupInfo {
         return group.level() == Level.NOVICE;
     }
 
-    /** High days a week, or null where the coach sets none. */
-    public @Nullable PerWeek highDays() {
-        return group.highDays();
+    /** High days of a whole week, or null where the coach sets none; nothing is owed where they are not asked for. */
+    public @Nullable PerWeek highDays(int week) {
+        PerWeek usual = group.highDays();
+        return usual == null || highDaysAsked[week] ? usual : new PerWeek(0, usual.target(), usual.most());
     }
 
     /** Whether the group has a fixture on a day, {@value Problem#EDGE} days before and after the plan included. */

@@ -38,7 +38,7 @@ public final class ProblemBuilder {
     @Nullable
     StayClose stayClose;
 
-    private ProblemBuilder(Scenario scenario) {
+    private ProblemBuilder(Scenario scenario, Asked asked) {
         this.scenario = scenario;
         calendar = new Calendar(scenario);
         List<Family> known =
@@ -64,11 +64,12 @@ public final class ProblemBuilder {
                     People.heads(scenario, group),
                     calendar,
                     settings,
-                    People.youngest(scenario, group)));
+                    People.youngest(scenario, group),
+                    asked));
         }
         for (GroupInfo group : groups) {
             for (Aim aim : group.group.aims()) {
-                aims.add(new AimInfo(aims.size(), group, aim, family(aim.family()), calendar));
+                aims.add(new AimInfo(aims.size(), group, aim, family(aim.family()), calendar, asked));
             }
         }
         new FixedThings(this).add();
@@ -101,14 +102,19 @@ public final class ProblemBuilder {
 
     /** The problem of a scenario with a plan's pins, extra sessions and places. */
     public static Problem of(Scenario scenario, @Nullable Plan plan, PlanUse use) {
-        ProblemBuilder builder = new ProblemBuilder(scenario);
+        return of(scenario, plan, use, Asked.ALL);
+    }
+
+    /** The same, with some of what the scenario asks for set aside: no session is made for it but those of the plan. */
+    public static Problem of(Scenario scenario, @Nullable Plan plan, PlanUse use, Asked asked) {
+        ProblemBuilder builder = new ProblemBuilder(scenario, asked);
         new SessionMaker(builder, plan, use).make();
         return new Problem(builder);
     }
 
     /** The problem of changing a plan and staying close to it. */
     public static Problem close(Scenario scenario, Plan plan, @Nullable Moment now) {
-        ProblemBuilder builder = new ProblemBuilder(scenario);
+        ProblemBuilder builder = new ProblemBuilder(scenario, Asked.ALL);
         builder.stayClose =
                 new StayClose(plan.published() != null, now == null ? Integer.MIN_VALUE : builder.calendar.minute(now));
         new SessionMaker(builder, plan, PlanUse.START).make();

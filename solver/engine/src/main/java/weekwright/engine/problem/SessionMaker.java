@@ -124,7 +124,7 @@ final class SessionMaker {
         String prefix = prefix(aim, week);
         Map<Integer, Placement> byNumber = numbered(prefix, placements);
         Set<Integer> numbers = new java.util.TreeSet<>(byNumber.keySet());
-        for (int number = 1; number <= aim.most(week); number++) {
+        for (int number = 1; aim.asked(week) && number <= aim.most(week); number++) {
             numbers.add(number);
         }
         for (int number : numbers) {

@@ -135,11 +135,11 @@ final class DayMusts {
 
     private boolean tooManyHigh(
             SoFar days, Stimulus session, DayState without, DayState with, Predicate<Stimulus> alone) {
-        PerWeek usual = group.highDays();
+        int week = Math.floorDiv(session.day, WEEK);
+        PerWeek usual = group.highDays(week);
         if (usual == null) {
             return false;
         }
-        int week = Math.floorDiv(session.day, WEEK);
         int daysIn = days.problem().calendar.daysIn(week);
         int most = AimInfo.shortened(usual, daysIn).most();
         int high = 0;

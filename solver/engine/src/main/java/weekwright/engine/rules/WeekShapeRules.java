@@ -88,11 +88,11 @@ final class WeekShapeRules {
 
         @Override
         void judge(GroupView view, Sink sink) {
-            PerWeek usual = view.group().highDays();
+            int week = view.week();
+            PerWeek usual = view.group().highDays(week);
             if (usual == null) {
                 return;
             }
-            int week = view.week();
             PerWeek wanted = AimInfo.shortened(usual, view.calendar().daysIn(week));
             Breach breach =
                     view.breach().days(7 * week, 7 * week + view.calendar().daysIn(week) - 1);

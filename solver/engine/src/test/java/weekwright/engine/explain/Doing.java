@@ -182,7 +182,9 @@ final class Doing {
     }
 
     private void drop(Group group, Aim aim) {
-        List<Aim> rest = group.aims().stream().filter(other -> other != aim).toList();
+        List<Aim> rest = group.aims().stream()
+                .filter(other -> !other.key().equals(aim.key()))
+                .toList();
         scenario = Amended.with(scenario, group.withAims(rest));
         String prefix = group.id() + "/" + aim.key() + "/";
         plan = with(plan.placements().stream()

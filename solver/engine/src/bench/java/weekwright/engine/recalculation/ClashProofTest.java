@@ -1,0 +1,64 @@
+package weekwright.engine.recalculation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashSet;
+import java.util.Set;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import weekwright.engine.Engine;
+import weekwright.engine.Proposal;
+import weekwright.engine.recalculation.Proof.Proven;
+import weekwright.engine.search.Budget;
+import weekwright.engine.search.Progress;
+import weekwright.engine.testing.TightWeeks;
+import weekwright.model.answer.Clash;
+import weekwright.model.scenario.Aim;
+import weekwright.model.scenario.Group;
+import weekwright.model.scenario.Scenario;
+
+/**
+ * Clashes against CP-SAT, which proves of the rules stated a second time whether some wishes can be had together: of each
+ * clash it must say that all of them cannot, and that without any one of them the rest can.
+ */
+class ClashProofTest {
+    private static final int WEEKS = 24;
+    private static final double SECONDS = 120;
+
+    @Test
+    void cp_sat_says_the_same_of_every_clash() {
+        int clashes = 0;
+        for (long number : LongStream.rangeClosed(1, WEEKS).toArray()) {
+            Scenario week = TightWeeks.week(number);
+            Proposal proposal = new Proposal(week, null, Budget.moves(20_000), 1, 1, null);
+            for (Clash clash :
+                    Engine.tradeOffs(proposal, Progress.SILENT, what -> {}).clashes()) {
+                String what = "week " + number + ": " + clash.text();
+                assertThat(canBeHad(week, Set.copyOf(clash.wishes()))).as(what).isFalse();
+                for (String wish : clash.wishes()) {
+                    Set<String> rest = new HashSet<>(clash.wishes());
+                    rest.remove(wish);
+                    assertThat(canBeHad(week, rest))
+                            .as("%s Without %s", what, wish)
+                            .isTrue();
+                }
+                clashes++;
+            }
+        }
+        assertThat(clashes).isGreaterThan(15);
+    }
+
+    private static boolean canBeHad(Scenario week, Set<String> wishes) {
+        Group group = week.groups().get(0);
+        Set<String> aims = new HashSet<>();
+        for (Aim aim : group.aims()) {
+            if (wishes.contains(group.id() + "/" + aim.key() + "/" + week.firstDay())) {
+                aims.add(aim.key());
+            }
+        }
+        boolean highDays = wishes.contains(group.id() + "/high-days/" + week.firstDay());
+        Proven proven =
+                Proof.best(TightWeeks.only(week, aims, highDays), SECONDS).orElseThrow();
+        return proven.key() == 0 && proven.main() == 0;
+    }
+}
