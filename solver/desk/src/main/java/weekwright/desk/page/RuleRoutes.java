@@ -13,12 +13,13 @@ import weekwright.desk.store.Outcome;
 import weekwright.desk.view.FormField;
 import weekwright.desk.view.FormPage;
 import weekwright.desk.view.RulesPages;
+import weekwright.desk.view.WordsPage;
 import weekwright.model.rulebook.Rule;
 import weekwright.model.rulebook.Rulebook;
 import weekwright.model.scenario.Group;
 import weekwright.model.scenario.Scenario;
 
-/** Every rule in words, and a form to change it for all or for a group. */
+/** Every rule in words, a form to change it for all or for a group, and the words of the page. */
 final class RuleRoutes {
     private static final int UNUSABLE = 422;
     private static final String ALL = "all";
@@ -33,6 +34,7 @@ final class RuleRoutes {
 
     void add(RoutesConfig routes) {
         routes.get("/w/{folder}/rules", this::rules);
+        routes.get("/w/{folder}/words", this::words);
         routes.get("/w/{folder}/rules/{scope}/{rule}", this::show);
         routes.post("/w/{folder}/rules/{scope}/{rule}", this::save);
         routes.post("/w/{folder}/rules/{scope}/{rule}/check", this::check);
@@ -47,6 +49,11 @@ final class RuleRoutes {
                 request,
                 "rules.jte",
                 RulesPages.of(WeekRoutes.base(request), seen.scenario(), weeks.saved(seen), chosen));
+    }
+
+    private void words(Context request) {
+        Scenario scenario = weeks.place(request).now().scenario();
+        templates.page(request, "words.jte", new WordsPage(WeekRoutes.base(request), scenario.title()));
     }
 
     private static int group(Scenario scenario, String id) {

@@ -52,8 +52,8 @@ class RuleTest {
 
         for (Rule rule : Rulebook.builtIn().rules()) {
             assertThat(org.jsoup.Jsoup.parse(page).text())
-                    .contains(rule.title(), rule.sentence(), rule.cost())
-                    .as(rule.id());
+                    .as(rule.id())
+                    .contains(rule.title(), rule.sentence(), rule.cost());
         }
     }
 
@@ -100,6 +100,13 @@ class RuleTest {
                         .text())
                 .contains("40");
         assertThat(scenario().rules()).doesNotContainKey("three-high-days");
+    }
+
+    @Test
+    void the_words_of_the_page_are_explained_with_the_figures_in_force() {
+        assertThat(org.jsoup.Jsoup.parse(browser.get("/w/w/words").body()).text())
+                .contains("A high day asks 6.5 points or more, a low day up to 5.5.", "MD−2", "micro (one third)")
+                .contains("clinicians, local rules and licensed practice come first");
     }
 
     @Test

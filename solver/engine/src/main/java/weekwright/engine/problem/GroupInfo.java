@@ -23,6 +23,10 @@ public final class GroupInfo {
     private final List<Stimulus> fixtures = new ArrayList<>();
     private final boolean[] fixtureDays;
     private final boolean[] highDaysAsked;
+    private final boolean[] daysOfFixtureWeeks;
+
+    /** Minutes of travel at a stretch after which a day is not free. */
+    final int longTravelMinutes;
 
     /** Birth date of the youngest athlete listed in the group; null where none is known. */
     public final @Nullable LocalDate youngest;
@@ -46,6 +50,8 @@ public final class GroupInfo {
         for (int week = 0; week < highDaysAsked.length; week++) {
             highDaysAsked[week] = asks.asks(Asked.highDays(group.id(), calendar.date(7 * week)));
         }
+        daysOfFixtureWeeks = new boolean[fixtureDays.length];
+        longTravelMinutes = (int) settings.number("free-day", "travelMinutes");
     }
 
     /** Notes a fixture of the group. */
@@ -55,6 +61,10 @@ public final class GroupInfo {
         int at = fixture.day + Problem.EDGE;
         if (at >= 0 && at < fixtureDays.length) {
             fixtureDays[at] = true;
+        }
+        int monday = at - Math.floorMod(fixture.day, 7);
+        for (int day = Math.max(0, monday); day < Math.min(monday + 7, fixtureDays.length); day++) {
+            daysOfFixtureWeeks[day] = true;
         }
     }
 
@@ -98,6 +108,12 @@ public final class GroupInfo {
     public boolean fixtureOn(int day) {
         int at = day + Problem.EDGE;
         return at >= 0 && at < fixtureDays.length && fixtureDays[at];
+    }
+
+    /** Whether the group has a fixture in the week of a day. */
+    public boolean fixtureInWeekOf(int day) {
+        int at = day + Problem.EDGE;
+        return at >= 0 && at < fixtureDays.length && daysOfFixtureWeeks[at];
     }
 
     /** Minutes of a span that lie outside the group's windows or inside its absences. */

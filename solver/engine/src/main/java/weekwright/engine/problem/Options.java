@@ -79,12 +79,12 @@ final class Options {
             }
             List<Integer> starts = starts(draft, now, day);
             for (int start : starts) {
-                for (Dose dose : doses(draft)) {
+                for (Dose dose : draft.doses()) {
                     addPlaces(draft, found, start, dose);
                 }
             }
             boolean startHeld = now != null && draft.pin.start();
-            if (!startHeld && doses(draft).contains(Dose.MICRO)) {
+            if (!startHeld && draft.doses().contains(Dose.MICRO)) {
                 addLent(draft, found, day, starts);
             }
         }
@@ -93,7 +93,7 @@ final class Options {
     /** The first start in lent minutes may lie off the grid. */
     private void addLent(SessionDraft draft, List<Stimulus> found, int day, List<Integer> grid) {
         int main = mainMinutes(draft, Dose.MICRO);
-        for (int facility : facilities(draft)) {
+        for (int facility : draft.facilities(problem)) {
             lenders(draft)
                     .firstStarts(day, facility)
                     .distinct()
@@ -146,7 +146,7 @@ final class Options {
     }
 
     private void addPlaces(SessionDraft draft, List<Stimulus> found, int start, Dose dose) {
-        for (int facility : facilities(draft)) {
+        for (int facility : draft.facilities(problem)) {
             addPlace(draft, found, start, dose, facility);
         }
     }
@@ -174,40 +174,6 @@ final class Options {
 
     private static boolean guest(@Nullable Stimulus lentBy, int facility) {
         return lentBy != null && lentBy.facility == facility;
-    }
-
-    /** The doses of the aim; one that is held need not be among them. */
-    private static List<Dose> doses(SessionDraft draft) {
-        boolean held = draft.placement != null && draft.pin.dose();
-        if (draft.aim != null && !held) {
-            return draft.aim.aim.doses().stream().sorted().distinct().toList();
-        }
-        if (draft.like != null) {
-            return List.of(draft.like.dose);
-        }
-        return List.of(draft.placement == null ? Dose.FULL : draft.placement.dose());
-    }
-
-    /** The facility that is held, or all of the right kind; a family that may be anywhere uses none unless the coach prefers one. */
-    private List<Integer> facilities(SessionDraft draft) {
-        if (draft.placement != null && draft.pin.facility()) {
-            return List.of(problem.facility(draft.placement.facility()));
-        }
-        List<Integer> found = new ArrayList<>();
-        Aim aim = draft.aim == null ? null : draft.aim.aim;
-        List<String> preferred =
-                aim == null || aim.prefer() == null ? List.of() : aim.prefer().facilities();
-        boolean anywhere = draft.family.family.facility().isEmpty();
-        if (anywhere) {
-            found.add(Stimulus.NOWHERE);
-        }
-        for (FacilityInfo facility : problem.facilities) {
-            boolean wanted = !anywhere || preferred.contains(facility.facility.id());
-            if (wanted && facility.offers(draft.family.family) && facility.straightEnough(draft.family.family)) {
-                found.add(facility.index);
-            }
-        }
-        return found;
     }
 
     private int minutes(SessionDraft draft, Dose dose) {

@@ -92,11 +92,23 @@ final class People {
 
     /** Those of some cohorts whom no clinician's restriction keeps out of a session. */
     int[] allowed(int[] some, FamilyInfo family, Dose dose, LocalDate day) {
-        int[] allowed = Arrays.stream(some)
-                .filter(cohort ->
-                        cohorts.get(cohort).restrictions().stream().noneMatch(r -> bars(r, family, dose, day)))
-                .toArray();
-        return allowed.length == some.length ? some : allowed;
+        int count = 0;
+        int[] allowed = new int[some.length];
+        for (int cohort : some) {
+            if (!barred(cohorts.get(cohort), family, dose, day)) {
+                allowed[count++] = cohort;
+            }
+        }
+        return count == some.length ? some : Arrays.copyOf(allowed, count);
+    }
+
+    private static boolean barred(Cohort cohort, FamilyInfo family, Dose dose, LocalDate day) {
+        for (Restriction restriction : cohort.restrictions()) {
+            if (bars(restriction, family, dose, day)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean bars(Restriction restriction, FamilyInfo family, Dose dose, LocalDate day) {

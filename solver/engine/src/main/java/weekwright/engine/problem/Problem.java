@@ -155,7 +155,7 @@ public final class Problem {
     }
 
     private int longTravelMinutes(int cohort) {
-        return (int) groups.get(cohorts.get(cohort).mainGroup()).settings.number("free-day", "travelMinutes");
+        return groups.get(cohorts.get(cohort).mainGroup()).longTravelMinutes;
     }
 
     /** Whether a leg of travel too long for a free day touches a cohort's day. */

@@ -1,8 +1,12 @@
 package weekwright.engine.problem;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import weekwright.model.plan.Pin;
 import weekwright.model.plan.Placement;
+import weekwright.model.scenario.Dose;
+import weekwright.model.scenario.Prefer;
 
 /** A session in the making. */
 final class SessionDraft {
@@ -32,6 +36,9 @@ final class SessionDraft {
     @Nullable
     Lenders lenders;
 
+    private @Nullable List<Integer> facilities;
+    private @Nullable List<Dose> doses;
+
     @Nullable
     Stimulus before;
 
@@ -55,5 +62,58 @@ final class SessionDraft {
         this.week = week;
         this.pin = pin;
         this.placement = placement;
+    }
+
+    /** Where it may be, by the places' numbers; looked up once, when all else is known. */
+    List<Integer> facilities(ProblemBuilder problem) {
+        List<Integer> found = facilities;
+        if (found == null) {
+            found = facilitiesOf(problem);
+            facilities = found;
+        }
+        return found;
+    }
+
+    /** In which doses it may be given; looked up once, when all else is known. */
+    List<Dose> doses() {
+        List<Dose> found = doses;
+        if (found == null) {
+            found = dosesOf();
+            doses = found;
+        }
+        return found;
+    }
+
+    /** The facility that is held, or all of the right kind; a family that may be anywhere uses none unless the coach prefers one. */
+    private List<Integer> facilitiesOf(ProblemBuilder problem) {
+        if (placement != null && pin.facility()) {
+            return List.of(problem.facility(placement.facility()));
+        }
+        List<Integer> found = new ArrayList<>();
+        Prefer prefer = aim == null ? null : aim.aim.prefer();
+        List<String> preferred = prefer == null ? List.of() : prefer.facilities();
+        boolean anywhere = family.family.facility().isEmpty();
+        if (anywhere) {
+            found.add(Stimulus.NOWHERE);
+        }
+        for (FacilityInfo facility : problem.facilities) {
+            boolean wanted = !anywhere || preferred.contains(facility.facility.id());
+            if (wanted && facility.offers(family.family) && facility.straightEnough(family.family)) {
+                found.add(facility.index);
+            }
+        }
+        return found;
+    }
+
+    /** The doses of the aim; one that is held need not be among them. */
+    private List<Dose> dosesOf() {
+        boolean held = placement != null && pin.dose();
+        if (aim != null && !held) {
+            return aim.aim.doses().stream().sorted().distinct().toList();
+        }
+        if (like != null) {
+            return List.of(like.dose);
+        }
+        return List.of(placement == null ? Dose.FULL : placement.dose());
     }
 }

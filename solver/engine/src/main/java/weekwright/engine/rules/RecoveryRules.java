@@ -141,19 +141,9 @@ final class RecoveryRules {
                     this,
                     view,
                     sink,
-                    (earlier, later, day) -> hours.counted(fixtureInWeekOf(view, day) ? withFixture : without),
+                    (earlier, later, day) -> hours.counted(view.group().fixtureInWeekOf(day) ? withFixture : without),
                     true,
                     hours);
-        }
-
-        private static boolean fixtureInWeekOf(GroupView view, int day) {
-            int first = 7 * view.calendar().weekOf(day);
-            for (int of = first; of < first + 7; of++) {
-                if (view.group().fixtureOn(of)) {
-                    return true;
-                }
-            }
-            return false;
         }
     }
 

@@ -71,6 +71,8 @@ final class Scopes {
     private final boolean[] limited;
     private final boolean[] countsHours;
     private final boolean[] weighsLoads;
+    /** Aims by which each cohort learns something new. */
+    private final int[][] learning;
 
     Scopes(Problem problem) {
         this.problem = problem;
@@ -116,6 +118,12 @@ final class Scopes {
         topUpsNear = near(problem.aims.size(), this::topUpsNear);
         countsHours = costing("college-in-season", "college-out-of-season", "youth");
         weighsLoads = costing("week-load", "load-spread", "load-ratio");
+        learning = problem.cohorts.stream()
+                .map(cohort -> problem.aims.stream()
+                        .filter(aim -> aim.aim.learning() && cohort.groups().contains(aim.group.index))
+                        .mapToInt(aim -> aim.index)
+                        .toArray())
+                .toArray(int[][]::new);
         limited = new boolean[problem.facilities.size()];
         problem.facilities.forEach(facility -> limited[facility.index] = facility.limited());
     }
@@ -332,10 +340,8 @@ final class Scopes {
 
     /** Marks the aims for which a cohort learns something new, in the week of a day. */
     private void lessons(int cohort, int day, Marks marks) {
-        for (AimInfo aim : problem.aims) {
-            if (aim.aim.learning() && problem.cohorts.get(cohort).groups().contains(aim.group.index)) {
-                aim(aim.index, day, marks);
-            }
+        for (int aim : learning[cohort]) {
+            aim(aim, day, marks);
         }
     }
 

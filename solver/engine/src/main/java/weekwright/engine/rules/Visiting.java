@@ -1,6 +1,6 @@
 package weekwright.engine.rules;
 
-import org.jspecify.annotations.Nullable;
+import java.util.Arrays;
 import weekwright.engine.problem.Stimulus;
 import weekwright.engine.problem.Stimulus.Kind;
 import weekwright.model.rulebook.RuleSettings;
@@ -20,29 +20,37 @@ record Visiting(int joinedMinutes, int mostSessions) {
     /** Counts the visits of a day, and the minutes waited between them. */
     void count(Stimulus[] things, int count, DayState into) {
         Walk walk = new Walk(into);
-        Stimulus next = after(things, count, null);
-        while (next != null) {
-            walk.add(next);
-            next = after(things, count, next);
+        Stimulus[] sorted = inOrder(things, count) ? things : withTravel(things, count);
+        for (int i = 0; i < count; i++) {
+            if (sorted[i].family != null) {
+                walk.add(sorted[i]);
+            }
         }
         walk.leave();
     }
 
-    /** The next thing in order of its time with travel; of those at the same time the next in the list. */
-    private static @Nullable Stimulus after(Stimulus[] things, int count, @Nullable Stimulus last) {
-        Stimulus next = null;
-        boolean passed = false;
-        for (int i = 0; i < count; i++) {
-            Stimulus thing = things[i];
-            boolean later = last == null
-                    || thing.occupiedStart > last.occupiedStart
-                    || (passed && thing.occupiedStart == last.occupiedStart);
-            passed |= thing == last;
-            if (thing.family != null && later && (next == null || thing.occupiedStart < next.occupiedStart)) {
-                next = thing;
+    private static boolean inOrder(Stimulus[] things, int count) {
+        for (int i = 1; i < count; i++) {
+            if (things[i].occupiedStart < things[i - 1].occupiedStart) {
+                return false;
             }
         }
-        return next;
+        return true;
+    }
+
+    /** A day's things in order of their time with travel, which is nearly the order of their starts. */
+    private static Stimulus[] withTravel(Stimulus[] things, int count) {
+        Stimulus[] sorted = Arrays.copyOf(things, count);
+        for (int i = 1; i < count; i++) {
+            Stimulus thing = sorted[i];
+            int place = i;
+            while (place > 0 && thing.occupiedStart < sorted[place - 1].occupiedStart) {
+                sorted[place] = sorted[place - 1];
+                place--;
+            }
+            sorted[place] = thing;
+        }
+        return sorted;
     }
 
     /** The visit that is going on, and what the one before it was. */

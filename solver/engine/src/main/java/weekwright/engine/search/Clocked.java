@@ -65,7 +65,16 @@ public final class Clocked implements Watch {
     }
 
     private boolean late(double until) {
-        return budget.seconds() > 0 && seconds() >= until;
+        return secondsLeft(until) <= 0;
+    }
+
+    @Override
+    public double secondsLeft() {
+        return secondsLeft(budget.seconds());
+    }
+
+    private double secondsLeft(double until) {
+        return budget.seconds() > 0 ? until - seconds() : Double.POSITIVE_INFINITY;
     }
 
     @Override
@@ -104,6 +113,11 @@ public final class Clocked implements Watch {
             return triedUntil(more, end(1));
         }
 
+        @Override
+        public double secondsLeft() {
+            return Clocked.this.secondsLeft(end(1));
+        }
+
         private double end(double ofIt) {
             from = from < 0 ? seconds() : from;
             return Math.min(from + budget.seconds() * share * ofIt, budget.seconds() * latest);
@@ -121,6 +135,11 @@ public final class Clocked implements Watch {
                 @Override
                 public boolean tried(long more) {
                     return triedUntil(more, end(ofIt));
+                }
+
+                @Override
+                public double secondsLeft() {
+                    return Clocked.this.secondsLeft(end(ofIt));
                 }
 
                 @Override

@@ -35,7 +35,8 @@ final class Descent {
     /** Walks down until no single change helps, the moves are used up, or the watch says stop. */
     @Nullable
     Stimulus[] run() {
-        if (most > 0 && !scale.cost(judge).clean()) {
+        Cost cost = scale.cost(judge);
+        if (most > 0 && !(cost.clean() && cost.beyond == 0)) {
             down(true);
             down(false);
         }

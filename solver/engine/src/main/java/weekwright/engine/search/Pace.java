@@ -70,6 +70,11 @@ final class Pace {
         return most;
     }
 
+    /** Seconds left by the clock, without end where only moves count. */
+    double secondsLeft() {
+        return watch.secondsLeft();
+    }
+
     long moves() {
         return moves;
     }

@@ -13,6 +13,11 @@ interface Watch {
         }
 
         @Override
+        public double secondsLeft() {
+            return Double.POSITIVE_INFINITY;
+        }
+
+        @Override
         public Watch forShare(double share) {
             return this;
         }
@@ -23,6 +28,9 @@ interface Watch {
 
     /** Moves tried since the last call; whether to stop now. */
     boolean tried(long moves);
+
+    /** Seconds until it says stop, without end where it looks at no clock. */
+    double secondsLeft();
 
     /** The same watch, stopping when a share of its time is spent. */
     Watch forShare(double share);

@@ -23,7 +23,7 @@ class SearchGuardTest {
     private static final int SEEDS = 5;
     private static final long MOVES = 30_000;
     /** By how many times the moves that were kept may be needed: they differ much from seed to seed. */
-    private static final double MORE_MOVES = 2;
+    private static final double MORE_MOVES = 1.4;
 
     /**
      * What the search reached when it was looked at last.
@@ -54,9 +54,9 @@ class SearchGuardTest {
 
     static List<Kept> kept() {
         return List.of(
-                new Kept("a squad's week", 1, 28, 1, 34.0, 4, 44, 512),
-                new Kept("a squad's four weeks", 1, 28, 4, 166.4, 6, 178, 5_783),
-                new Kept("three squads in a crowded week", 3, 84, 1, 128.1, 6, 132, 13_875));
+                new Kept("a squad's week", 1, 28, 1, 32.3, 4, 40, 5_372),
+                new Kept("a squad's four weeks", 1, 28, 4, 163.0, 6, 170, 19_633),
+                new Kept("three squads in a crowded week", 3, 84, 1, 130.1, 6, 132, 20_385));
     }
 
     @ParameterizedTest

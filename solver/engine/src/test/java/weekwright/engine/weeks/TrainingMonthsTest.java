@@ -26,18 +26,19 @@ class TrainingMonthsTest {
     // al. 2000, Hum Mov Sci 19:737-760.
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
-    void who_learns_to_hurdle_does_so_three_times_a_week_on_days_of_their_own_and_fresh(long seed) {
+    void who_learns_to_hurdle_does_so_three_or_four_times_a_week_on_days_of_their_own_and_fresh(long seed) {
         SolvedWeek fortnight = SolvedWeek.of("hurdle-learners", seed);
 
         assertThat(fortnight.totals().must()).isZero();
         assertThat(fortnight.totals().key()).isZero();
         assertThat(fortnight.totals().main()).isZero();
         List<LocalDate> skill = fortnight.dates("technique");
-        assertThat(skill).doesNotHaveDuplicates().hasSize(6);
-        assertThat(skill.stream()
-                        .filter(day ->
-                                day.isBefore(fortnight.scenario().firstDay().plusDays(7))))
-                .hasSize(3);
+        assertThat(skill).doesNotHaveDuplicates();
+        LocalDate secondWeek = fortnight.scenario().firstDay().plusDays(7);
+        assertThat(skill.stream().filter(day -> day.isBefore(secondWeek)).count())
+                .isBetween(3L, 4L);
+        assertThat(skill.stream().filter(day -> !day.isBefore(secondWeek)).count())
+                .isBetween(3L, 4L);
         for (Placement block : fortnight.placed("technique")) {
             assertThat(block.minutes()).isLessThanOrEqualTo(40);
             assertThat(fortnight.before(block))
