@@ -8,6 +8,7 @@ import weekwright.engine.explain.Explanation;
 import weekwright.engine.explain.Judged;
 import weekwright.engine.explain.People;
 import weekwright.engine.explain.PersonPicture;
+import weekwright.engine.explain.Remedied;
 import weekwright.engine.explain.TradeOffSearch;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.ProblemBuilder;
@@ -41,6 +42,16 @@ public final class Engine {
     /** Judges a plan as {@link #judge} does; no remedy is looked for, which saves time where nobody would read it. */
     public static Judged judgeWithoutRemedies(Scenario scenario, Plan plan) {
         return explained(scenario, plan).judgedWithoutRemedies(plan.published(), plan.solver());
+    }
+
+    /**
+     * Does what would help with a finding: the documents then, not judged yet; null where nothing would.
+     *
+     * @param plan a judged plan
+     * @param finding number of the finding in it, from 0
+     */
+    public static @Nullable Remedied remedied(Scenario scenario, Plan plan, int finding) {
+        return Explanation.remedied(scenario, plan, finding);
     }
 
     private static Explanation explained(Scenario scenario, Plan plan) {

@@ -5,14 +5,16 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import java.io.File;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** A real browser, started once for all tests. */
 final class Chromium {
-    /** Where the browser lies; another place is named by this property. */
-    private static final String PLACE = System.getProperty("weekwright.chromium", "/usr/bin/chromium");
+    private static final List<String> NAMES = List.of("chromium", "chromium-browser");
 
     private static final List<String> ARGUMENTS = List.of(
             "--no-sandbox",
@@ -27,11 +29,23 @@ final class Chromium {
             Playwright.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
     private static final Browser BROWSER = PLAYWRIGHT
             .chromium()
-            .launch(new BrowserType.LaunchOptions()
-                    .setExecutablePath(Path.of(PLACE))
-                    .setArgs(ARGUMENTS));
+            .launch(new BrowserType.LaunchOptions().setExecutablePath(place()).setArgs(ARGUMENTS));
 
     private Chromium() {}
+
+    /** Where the browser lies: named by the property {@code weekwright.chromium}, else found on the path of commands. */
+    private static Path place() {
+        String named = System.getProperty("weekwright.chromium", "");
+        if (!named.isEmpty()) {
+            return Path.of(named);
+        }
+        return Stream.of(System.getenv("PATH").split(File.pathSeparator, -1))
+                .flatMap(folder -> NAMES.stream().map(name -> Path.of(folder, name)))
+                .filter(Files::isExecutable)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("There is no Chromium on this machine: install the package"
+                        + " chromium, or name one with -Dweekwright.chromium=FILE"));
+    }
 
     /** A window of its own, with nothing kept of others. */
     static BrowserContext window(Browser.NewContextOptions options) {

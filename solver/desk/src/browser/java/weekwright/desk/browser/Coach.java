@@ -17,6 +17,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Supplier;
 import weekwright.desk.app.Planner;
 import weekwright.desk.app.Shelf;
 import weekwright.desk.page.Desk;
@@ -30,15 +31,19 @@ final class Coach implements AutoCloseable {
     /** Milliseconds that the busiest machine may take for a step. */
     static final int SLOW = 60_000;
 
-    final Desk desk;
+    private Desk desk;
+    private final int port;
+    private final Supplier<Shelf> shelves;
     final BrowserContext window;
     final Page page;
     final List<String> errors = new ArrayList<>();
     final List<String> requests = new ArrayList<>();
     private final List<String> addresses = new ArrayList<>();
 
-    private Coach(Shelf shelf, int port, Browser.NewContextOptions options) {
-        desk = Desk.start(shelf, port, addresses::add);
+    private Coach(Supplier<Shelf> shelves, Browser.NewContextOptions options) {
+        this.shelves = shelves;
+        desk = Desk.start(shelves.get(), 0, addresses::add);
+        port = desk.port();
         window = Chromium.window(options);
         page = open();
     }
@@ -50,15 +55,22 @@ final class Coach implements AutoCloseable {
 
     /** The same with a window of another size. */
     static Coach in(Path place, int width, int height) {
-        return new Coach(
-                Shelf.in(place, NOON, Planner.ENGINE),
-                0,
-                new Browser.NewContextOptions().setViewportSize(width, height));
+        return in(place, new Browser.NewContextOptions().setViewportSize(width, height));
     }
 
     /** With a window that is set up otherwise. */
     static Coach in(Path place, Browser.NewContextOptions options) {
-        return new Coach(Shelf.in(place, NOON, Planner.ENGINE), 0, options);
+        return new Coach(() -> Shelf.in(place, NOON, Planner.ENGINE), options);
+    }
+
+    /** Stops the program, as whoever closes its window does. */
+    void stop() {
+        desk.close();
+    }
+
+    /** Starts it again at the same place; a page must be let in anew. */
+    void start() {
+        desk = Desk.start(shelves.get(), port, addresses::add);
     }
 
     /** Opens another tab, let in. */
@@ -87,7 +99,7 @@ final class Coach implements AutoCloseable {
     }
 
     String origin() {
-        return "http://127.0.0.1:" + desk.port();
+        return "http://127.0.0.1:" + port;
     }
 
     /** Nothing that a screen shows is closed to somebody who cannot see it or use a mouse. */

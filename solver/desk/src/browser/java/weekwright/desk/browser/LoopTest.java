@@ -31,11 +31,6 @@ class LoopTest {
                 .first();
     }
 
-    private static void undo(Page page, String revision) {
-        page.locator("#undo").click();
-        assertThat(page.locator("#saved")).containsText("Revision " + revision + ",");
-    }
-
     @Test
     void from_a_blank_week_to_a_plan_that_was_changed_planned_again_and_undone() {
         try (Coach coach = Coach.in(place)) {

@@ -52,7 +52,7 @@ public final class Moving {
                 .findFirst()
                 .orElse(null);
         placements.remove(before);
-        placements.add(before == null ? placed(move) : moved(before, move));
+        placements.add((before == null ? placed(move) : moved(before, move)).chosenInstead(before));
         List<LeftOut> leftOut = plan.leftOut().stream()
                 .filter(left -> !left.id().equals(move.session()))
                 .toList();
@@ -82,12 +82,11 @@ public final class Moving {
                 null,
                 move.dose(),
                 null,
-                held(Pin.NONE, false, false));
+                null);
     }
 
     private static Placement moved(Placement before, Move move) {
         Pin pin = before.held();
-        boolean otherPlace = !Objects.equals(before.facility(), move.facility());
         boolean otherDose = before.dose() != move.dose();
         return new Placement(
                 before.id(),
@@ -99,19 +98,6 @@ public final class Moving {
                 pin.lead() ? before.lead() : null,
                 move.dose(),
                 pin.variant() ? before.variant() : null,
-                held(pin, otherPlace, otherDose));
-    }
-
-    /** What was chosen by hand is held; a day that was barred is not barred any more by whoever goes there. */
-    private static Pin held(Pin pin, boolean place, boolean dose) {
-        return new Pin(
-                true,
-                false,
-                pin.facility() || place,
-                pin.lead(),
-                pin.dose() || dose,
-                pin.variant(),
-                false,
-                pin.notDays());
+                null);
     }
 }

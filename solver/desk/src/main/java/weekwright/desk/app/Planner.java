@@ -35,6 +35,22 @@ public interface Planner {
         return judge(scenario, plan);
     }
 
+    /** The same judging without looking for what would help: what a coach has changed must be seen at once. */
+    default Planner quick() {
+        Planner whole = this;
+        return new Planner() {
+            @Override
+            public Judged judge(Scenario scenario, Plan plan) {
+                return whole.judgeWithoutRemedies(scenario, plan);
+            }
+
+            @Override
+            public Judged propose(Proposal proposal, Progress progress) {
+                return whole.propose(proposal, progress);
+            }
+        };
+    }
+
     /** Searches for the best plan; gives the best so far when progress says stop. */
     Judged propose(Proposal proposal, Progress progress);
 }

@@ -45,6 +45,13 @@ public final class Search implements Onlooker {
         }
     }
 
+    /**
+     * A folder and its last search as they were at one moment.
+     *
+     * @param search what the search was like, or null where there was none
+     */
+    public record Glance(Seen seen, @Nullable Standing search) {}
+
     /** The plan is drawn anew when somebody looks, not at every step. */
     private @Nullable Supplier<Judged> latest;
 
@@ -106,6 +113,11 @@ public final class Search implements Onlooker {
             drawn = newest.get();
         }
         return new Standing(state, seconds, List.copyOf(points), drawn, message, revision, comparison);
+    }
+
+    /** What it is like now beside the folder at the same moment: what it saves is never seen before its end is. */
+    synchronized Glance glance() {
+        return new Glance(place.now(), now());
     }
 
     /** Asks it to end with the best plan so far. */

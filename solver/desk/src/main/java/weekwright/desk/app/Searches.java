@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import weekwright.desk.app.Search.Glance;
 import weekwright.desk.app.Search.State;
 import weekwright.desk.app.Workplace.Seen;
 import weekwright.desk.store.Outcome;
@@ -72,6 +73,12 @@ public final class Searches implements AutoCloseable {
     /** The last search of a folder. */
     public Optional<Search> of(Workplace place) {
         return Optional.ofNullable(latest.get(place));
+    }
+
+    /** A folder and its last search as they are at one moment. */
+    public Glance glance(Workplace place) {
+        Search search = latest.get(place);
+        return search == null ? new Glance(place.now(), null) : search.glance();
     }
 
     /** Forgets the last search of a folder, once it has ended. */
@@ -177,10 +184,16 @@ public final class Searches implements AutoCloseable {
         }
         Comparison comparison =
                 from.planned() ? Comparisons.of(from.scenario(), from.judged().plan(), found.plan()) : null;
-        Outcome outcome = search.place()
-                .save(from.revision().number(), what + ". " + withoutStop(verdict.apply(found.plan())), found);
+        String label = what + ". " + withoutStop(verdict.apply(found.plan()));
+        // Nobody sees the plan that is saved and the search still on.
+        synchronized (search) {
+            ended(search, search.place().save(from.revision().number(), label, found), what + ".", comparison);
+        }
+    }
+
+    private static void ended(Search search, Outcome outcome, String said, @Nullable Comparison comparison) {
         if (outcome instanceof Outcome.Saved saved) {
-            search.ends(State.SAVED, what + ".", saved.head().number(), comparison);
+            search.ends(State.SAVED, said, saved.head().number(), comparison);
         } else if (outcome instanceof Outcome.Stale stale && stale.kept() != null) {
             search.ends(State.LATE, stale.message(), stale.kept().number(), comparison);
         } else {

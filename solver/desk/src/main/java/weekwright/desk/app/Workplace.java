@@ -22,18 +22,21 @@ import weekwright.model.scenario.Scenario;
 public final class Workplace {
     private final Store store;
     private final Planner planner;
+    private final Planner quick;
+    private final Object helping = new Object();
     private @Nullable Seen last;
     private volatile int latest;
 
     Workplace(Store store, Planner planner) {
         this.store = store;
         this.planner = planner;
+        quick = planner.quick();
     }
 
     /** A revision with what there is to say of it. */
     public static final class Seen {
         private final Version version;
-        private final Judged judged;
+        private volatile Judged judged;
         private @Nullable List<PersonPicture> people;
         private @Nullable Questions questions;
 
@@ -98,8 +101,7 @@ public final class Workplace {
             Contents contents = head.contents();
             Plan plan = contents.plan();
             latest = head.number();
-            last = new Seen(
-                    head, planner.judge(contents.scenario(), plan == null ? nothing(contents.scenario()) : plan));
+            last = new Seen(head, quick.judge(contents.scenario(), plan == null ? nothing(contents.scenario()) : plan));
         }
         return last;
     }
@@ -115,9 +117,27 @@ public final class Workplace {
                 Scenario.VERSION, scenario.id(), null, null, null, List.of(), List.of(), List.of(), null, List.of());
     }
 
-    /** Who judges plans here. */
+    /** Who judges plans here, without looking for what would help. */
     public Planner planner() {
-        return planner;
+        return quick;
+    }
+
+    /**
+     * The revision in force with what would help, which may take a while; one is looked at at a time.
+     *
+     * @param revision the revision that is meant; empty where another is in force meanwhile
+     */
+    public Optional<Seen> helped(int revision) {
+        synchronized (helping) {
+            Seen seen = now();
+            if (seen.revision().number() != revision) {
+                return Optional.empty();
+            }
+            if (!seen.judged.helpSought()) {
+                seen.judged = planner.judge(seen.scenario(), seen.judged.plan());
+            }
+            return Optional.of(seen);
+        }
     }
 
     /** What the coach should be told of the folder and has not been told yet. */
@@ -166,7 +186,7 @@ public final class Workplace {
         }
         Refit refit = Refit.of(plan, scenario);
         String whole = refit.lost() == 0 ? label : label + "; " + lost(refit.lost());
-        return change(expected, whole, scenario, planner.judge(scenario, refit.plan()));
+        return change(expected, whole, scenario, quick.judge(scenario, refit.plan()));
     }
 
     /**
@@ -220,6 +240,15 @@ public final class Workplace {
     private Version number(int expected) {
         Version head = store.head();
         return head.number() == expected ? head : store.read(expected);
+    }
+
+    /**
+     * What a revision holds.
+     *
+     * @throws FileFault when there is none of that number, or it can no longer be read
+     */
+    public Contents contents(int number) {
+        return guarded(() -> store.read(number)).contents();
     }
 
     /** Goes back one change. */

@@ -15,7 +15,9 @@ public final class QuietLogging {
         String settings = """
                 handlers = java.util.logging.ConsoleHandler
                 .level = WARNING
+                io.javalin.level = SEVERE
                 io.micrometer.level = SEVERE
+                org.eclipse.jetty.level = SEVERE
                 org.apache.pdfbox.level = SEVERE
                 org.apache.fontbox.level = SEVERE
                 java.util.logging.SimpleFormatter.format = %4$s: %5$s%n

@@ -62,7 +62,8 @@ final class Events implements AutoCloseable {
     private void run() {
         while (!closed) {
             ticks++;
-            ears.removeIf(ear -> !reached(ear));
+            // An ear that is lost while it is told takes itself off the list: nothing is removed on the way.
+            ears.removeAll(ears.stream().filter(ear -> !reached(ear)).toList());
             try {
                 Thread.sleep(TICK_MILLIS);
             } catch (InterruptedException e) {
@@ -72,6 +73,9 @@ final class Events implements AutoCloseable {
     }
 
     private boolean reached(Ear ear) {
+        if (ear.client.terminated()) {
+            return false;
+        }
         try {
             tell(ear);
             return true;

@@ -5,6 +5,8 @@ import io.javalin.http.Context;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
+import weekwright.desk.app.Mending;
+import weekwright.desk.app.Mending.Mended;
 import weekwright.desk.app.Moving;
 import weekwright.desk.app.Moving.Move;
 import weekwright.desk.app.Pinning;
@@ -17,7 +19,7 @@ import weekwright.engine.explain.Judged;
 import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.Moment;
 
-/** A session in the hand: what each start would do, where it is put, what is pinned of it. */
+/** A session in the hand: what each start would do, where it is put, what is pinned of it; and what would help. */
 final class HoldRoutes {
     private static final int GONE = 409;
 
@@ -34,6 +36,7 @@ final class HoldRoutes {
         routes.get("/w/{folder}/hold/say", this::say);
         routes.post("/w/{folder}/move", this::move);
         routes.post("/w/{folder}/pin", this::pin);
+        routes.post("/w/{folder}/mend", this::mend);
     }
 
     private void hold(Context request) {
@@ -49,8 +52,10 @@ final class HoldRoutes {
                         Views.open(seen),
                         session,
                         seen.questions().options(session),
-                        WeekRoutes.look(request, seen),
-                        layer.matches("[0-9]{1,3}") ? Integer.valueOf(layer) : null));
+                        new HoldPages.Way(
+                                WeekRoutes.look(request, seen),
+                                Guards.field(request.queryParam("lane")),
+                                layer.matches("[0-9]{1,3}") ? Integer.valueOf(layer) : null)));
     }
 
     /** What is held belongs to a revision: of another there is nothing to say. */
@@ -129,6 +134,16 @@ final class HoldRoutes {
                     Pinning.pin(place.planner(), seen.scenario(), seen.judged().plan(), session, wish(request));
             String label = Changed.pinned(seen.scenario(), session, pinned.text());
             return place.save(seen.revision().number(), label, pinned.judged());
+        });
+    }
+
+    private void mend(Context request) {
+        weeks.change(request, place -> {
+            int revision = WeekRoutes.revision(request);
+            Seen seen = place.helped(revision).orElseThrow(() -> weeks.moved(request, place.now(), revision));
+            Mended mended = Mending.of(place.planner(), seen, WeekRoutes.number(request, "finding"));
+            String label = Changed.mended(mended.text());
+            return place.change(seen.revision().number(), label, mended.scenario(), mended.judged());
         });
     }
 

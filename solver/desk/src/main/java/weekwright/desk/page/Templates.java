@@ -28,6 +28,11 @@ final class Templates {
         answer(request, template, Map.of(name, value));
     }
 
+    /** Answers with a part of a page that shows several things. */
+    void part(Context request, String template, Map<String, Object> values) {
+        answer(request, template, values);
+    }
+
     /** Answers with a notice: a part where a part was asked for, else a page. */
     void notice(Context request, int status, Notice notice) {
         request.status(status);

@@ -18,11 +18,11 @@ final class Views {
         return new Open(seen.scenario(), seen.revision(), seen.planned(), seen.judged(), seen::people);
     }
 
-    /** The last search of a folder, or null. */
-    static @Nullable Course course(Searches searches, Workplace place) {
-        return searches.of(place)
-                .map(search -> course(search.now(), searches.before(search)))
-                .orElse(null);
+    /** How a search goes, or null where there is none. */
+    static @Nullable Course course(Searches searches, Workplace place, Search.@Nullable Standing now) {
+        return now == null
+                ? null
+                : course(now, searches.of(place).map(searches::before).orElse(0));
     }
 
     private static Course course(Search.Standing now, int before) {

@@ -8,18 +8,29 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import weekwright.desk.app.Comparing;
+import weekwright.desk.app.Comparing.Side;
+import weekwright.desk.app.Comparing.Sides;
+import weekwright.desk.app.InputFault;
+import weekwright.desk.app.Search.Glance;
 import weekwright.desk.app.Searches;
 import weekwright.desk.app.Shelf;
 import weekwright.desk.app.Workplace;
 import weekwright.desk.app.Workplace.Seen;
+import weekwright.desk.store.Contents;
 import weekwright.desk.store.Outcome;
+import weekwright.desk.view.Course;
+import weekwright.desk.view.DifferencePage;
 import weekwright.desk.view.HistoryPage;
 import weekwright.desk.view.LookAt;
 import weekwright.desk.view.Notice;
 import weekwright.desk.view.Notice.Way;
 import weekwright.desk.view.WeekPage;
 import weekwright.desk.view.WeekPages;
+import weekwright.model.answer.Comparison;
+import weekwright.model.plan.Plan;
 
 /** The week, its history, undo and redo. */
 final class WeekRoutes {
@@ -37,7 +48,9 @@ final class WeekRoutes {
 
     void add(RoutesConfig routes) {
         routes.get("/w/{folder}", this::week);
+        routes.get("/w/{folder}/remedies", this::remedies);
         routes.get("/w/{folder}/history", this::history);
+        routes.get("/w/{folder}/history/{number}", this::difference);
         routes.post("/w/{folder}/undo", request -> change(request, place -> place.undo(revision(request))));
         routes.post("/w/{folder}/redo", request -> change(request, place -> place.redo(revision(request))));
         routes.post(
@@ -117,13 +130,41 @@ final class WeekRoutes {
     }
 
     private WeekPage page(Context request, Workplace place, @Nullable String said) {
-        Seen seen = place.now();
+        Glance glance = searches.glance(place);
+        Seen seen = glance.seen();
         List<String> news = new ArrayList<>(place.news());
         if (said != null) {
             news.add(said);
         }
         LookAt look = look(request, seen);
-        return WeekPages.of(base(request), Views.open(seen), Views.course(searches, place), look, news);
+        Course course = Views.course(searches, place, glance.search());
+        return WeekPages.of(base(request), Views.open(seen), course, look, news);
+    }
+
+    /** What would help, which the page asks for once it has shown the rest; nothing where the week has changed meanwhile. */
+    private void remedies(Context request) {
+        Workplace place = place(request);
+        String revision = Guards.field(request.queryParam("revision"));
+        Seen seen = revision.matches("[0-9]{1,9}")
+                ? place.helped(Integer.parseInt(revision)).orElse(null)
+                : null;
+        if (seen == null) {
+            request.status(HttpStatus.NO_CONTENT);
+            return;
+        }
+        String query = look(request, seen).query();
+        templates.part(
+                request,
+                "remedies.jte",
+                Map.of(
+                        "panel",
+                        WeekPages.panel(seen.scenario(), seen.judged()),
+                        "base",
+                        base(request),
+                        "query",
+                        query,
+                        "revision",
+                        seen.revision().number()));
     }
 
     static LookAt look(Context request, Seen seen) {
@@ -148,10 +189,38 @@ final class WeekRoutes {
     private void history(Context request) {
         Workplace place = place(request);
         Seen seen = place.now();
+        templates.page(request, "history.jte", history(request, place, seen));
+    }
+
+    private static HistoryPage history(Context request, Workplace place, Seen seen) {
+        return HistoryPage.of(base(request), seen.scenario(), seen.revision().number(), place.history());
+    }
+
+    /** What differs between an older revision and the one in force. */
+    private void difference(Context request) {
+        Workplace place = place(request);
+        Seen seen = place.now();
+        HistoryPage history = history(request, place, seen);
+        HistoryPage.Entry entry = history.entries().stream()
+                .filter(one -> request.pathParam("number").equals(Integer.toString(one.number())))
+                .findFirst()
+                .orElseThrow(Refusal::nothingThere);
+        Comparison comparison = new Comparing(place.planner())
+                .of(new Sides(
+                        side(place.contents(entry.number())),
+                        side(place.contents(seen.revision().number()))));
         templates.page(
                 request,
-                "history.jte",
-                HistoryPage.of(base(request), seen.scenario(), seen.revision().number(), place.history()));
+                "difference.jte",
+                DifferencePage.of(history.base(), history.title(), history.revision(), entry, comparison));
+    }
+
+    private static Side side(Contents contents) {
+        Plan plan = contents.plan();
+        if (plan == null) {
+            throw new InputFault("there is no plan in one of the two: nothing can be held beside the other");
+        }
+        return new Side(contents.scenario(), plan);
     }
 
     Workplace place(Context request) {

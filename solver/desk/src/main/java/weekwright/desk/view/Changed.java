@@ -1,5 +1,6 @@
 package weekwright.desk.view;
 
+import java.util.Locale;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Scenario;
 
@@ -11,6 +12,12 @@ public final class Changed {
     public static String moved(Scenario scenario, String session, Moment start) {
         return new Names(scenario).session(session) + ": put on " + Dates.day(start.date()) + " at "
                 + Dates.clock(start) + " and held there";
+    }
+
+    /** What would help was done, e.g. {@code Done what helps: move … to …; saves 3 points}. */
+    public static String mended(String text) {
+        return "Done what helps: " + text.substring(0, 1).toLowerCase(Locale.ROOT)
+                + text.substring(1).replaceFirst("\\.$", "");
     }
 
     /**

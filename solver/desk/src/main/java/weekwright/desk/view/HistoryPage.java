@@ -21,8 +21,9 @@ public record HistoryPage(String base, String title, int revision, List<Entry> e
      * A change.
      *
      * @param beside whether it came late and is only kept
+     * @param planned whether it holds a plan
      */
-    public record Entry(int number, String when, String label, boolean inForce, boolean beside) {}
+    public record Entry(int number, String when, String label, boolean inForce, boolean beside, boolean planned) {}
 
     /** The page of some revisions. */
     public static HistoryPage of(String base, Scenario scenario, int head, List<Revision> revisions) {
@@ -40,6 +41,7 @@ public record HistoryPage(String base, String title, int revision, List<Entry> e
                 Dates.day(at.date()) + " " + Dates.clock(at),
                 revision.label(),
                 revision.number() == head,
-                revision.beside());
+                revision.beside(),
+                revision.files().containsKey("plan.json"));
     }
 }

@@ -1,6 +1,10 @@
 package weekwright.desk.view;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import weekwright.desk.view.WeekPage.Choice;
 
 /**
  * A session that a coach holds: what each start would do, and what is pinned of it.
@@ -8,7 +12,8 @@ import java.util.List;
  * @param base address of the folder
  * @param query query of the address that shows the same part of the week
  * @param revision the revision that it is held in
- * @param lane id of the lane in which it is shown
+ * @param lane id of the lane in which its starts are shown, or an empty text
+ * @param elsewhere where its starts can be seen, where that is not here; else null
  * @param name what it is
  * @param now where it lies, in words
  * @param layers its places and doses
@@ -21,6 +26,7 @@ public record HoldPage(
         int revision,
         String session,
         String lane,
+        @Nullable Choice elsewhere,
         String name,
         String now,
         boolean placed,
@@ -31,6 +37,13 @@ public record HoldPage(
         layers = List.copyOf(layers);
         days = List.copyOf(days);
         pins = List.copyOf(pins);
+    }
+
+    /** The address where its starts can be seen; the page itself where they are seen here. */
+    public String there() {
+        return elsewhere == null
+                ? base
+                : base + "?" + elsewhere.query() + "&hold=" + URLEncoder.encode(session, StandardCharsets.UTF_8);
     }
 
     /** The layer whose starts are shown. */

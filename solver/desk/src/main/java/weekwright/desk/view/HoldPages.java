@@ -1,6 +1,7 @@
 package weekwright.desk.view;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -13,6 +14,8 @@ import weekwright.desk.view.HoldPage.Cell;
 import weekwright.desk.view.HoldPage.DayCells;
 import weekwright.desk.view.HoldPage.Layer;
 import weekwright.desk.view.HoldPage.PinField;
+import weekwright.desk.view.Landscapes.HeldLane;
+import weekwright.desk.view.WeekPage.Choice;
 import weekwright.engine.explain.Prices;
 import weekwright.model.answer.WhyNotOption;
 import weekwright.model.plan.LeftOut;
@@ -63,14 +66,21 @@ public final class HoldPages {
      *
      * @param session id of a session that there is
      * @param options all that it could do
-     * @param layer number of the place and dose to show, or null for where it lies, or else what is best
      */
-    public static HoldPage of(
-            String base, Open open, String session, List<WhyNotOption> options, LookAt look, @Nullable Integer layer) {
-        return new HoldPages(open, session, options).page(base, look, layer);
+    public static HoldPage of(String base, Open open, String session, List<WhyNotOption> options, Way way) {
+        return new HoldPages(open, session, options).page(base, way.look(), way);
     }
 
-    private HoldPage page(String base, LookAt look, @Nullable Integer asked) {
+    /**
+     * How it is looked at.
+     *
+     * @param lane mark of the lane where it was taken up, or an empty text
+     * @param layer number of the place and dose to show, or null for where it lies, or else what is best
+     */
+    public record Way(LookAt look, String lane, @Nullable Integer layer) {}
+
+    private HoldPage page(String base, LookAt look, Way way) {
+        Integer asked = way.layer();
         Map<Key, List<WhyNotOption>> byLayer = new LinkedHashMap<>();
         options.stream()
                 .sorted(Comparator.comparing(WhyNotOption::dose))
@@ -85,22 +95,38 @@ public final class HoldPages {
             Key key = keys.get(i);
             layers.add(new Layer(i, key.facility(), key.dose().id(), label(key), best(each.get(i)), i == chosen));
         }
+        String facility = keys.isEmpty() ? NOWHERE : keys.get(chosen).facility();
+        HeldLane lane =
+                look.week() == week(look) ? Landscapes.heldLane(open, look, session, facility, way.lane()) : null;
         return new HoldPage(
                 base,
                 look.query(),
                 open.revision().number(),
                 session,
-                Landscapes.mark(group()),
+                lane == null ? "" : lane.mark(),
+                lane == null ? elsewhere(look) : null,
                 names.session(session),
                 now(),
                 placement != null,
                 layers,
-                keys.isEmpty() ? List.of() : days(each.get(chosen), look),
+                lane == null || keys.isEmpty() ? List.of() : days(each.get(chosen), lane.axis()),
                 pins());
     }
 
-    private String group() {
-        return session.substring(0, session.indexOf('/'));
+    /** The week in which it can lie; where that is nowhere, the one that is looked at. */
+    private int week(LookAt look) {
+        return options.stream()
+                .findFirst()
+                .map(option -> (int) ChronoUnit.WEEKS.between(
+                                scenario.firstDay(), option.start().date())
+                        + 1)
+                .orElse(look.week());
+    }
+
+    private Choice elsewhere(LookAt look) {
+        LookAt there = new LookAt(Math.max(1, week(look)), LookAt.By.GROUP);
+        String label = scenario.weeks() == 1 ? "the week by group" : "week " + there.week() + " by group";
+        return new Choice("Show " + label, there.query(), false);
     }
 
     /** Where it lies, or else where the best start is. */
@@ -153,8 +179,7 @@ public final class HoldPages {
                 + ".";
     }
 
-    private List<DayCells> days(List<WhyNotOption> some, LookAt look) {
-        TimeAxis axis = Landscapes.axis(scenario, open.judged(), look, group());
+    private List<DayCells> days(List<WhyNotOption> some, TimeAxis axis) {
         Map<LocalDate, List<WhyNotOption>> byDay = new LinkedHashMap<>();
         some.forEach(option -> byDay.computeIfAbsent(option.start().date(), day -> new ArrayList<>())
                 .add(option));
@@ -183,7 +208,7 @@ public final class HoldPages {
         int end = Math.min(Math.min(axis.to(), MINUTES_OF_A_DAY), minute + scenario.gridMinutes());
         boolean here = isHere(option);
         String look = here ? "here" : look(option);
-        String mark = here ? "here" : option.possible() ? mark(option.change()) : "no";
+        String mark = here ? "here" : option.possible() ? gravest(option.change()) : "no";
         return new Cell(
                 option.start().toString(),
                 axis.row(minute),
@@ -219,14 +244,24 @@ public final class HoldPages {
                                 "; ", option.breaks().stream().map(Names::rule).toList());
     }
 
-    /** E.g. {@code −0.2}, {@code +3}, {@code key −1}; {@code same} where nothing changes. */
+    /** What of a change weighs most: a cell has room for no more. */
+    private static String gravest(Totals change) {
+        return parts(change).stream().findFirst().orElse("same");
+    }
+
+    /** E.g. {@code −0.2}, {@code +3}, {@code key −1 +3}; {@code same} where nothing changes. */
     private static String mark(Totals change) {
+        List<String> parts = parts(change);
+        return parts.isEmpty() ? "same" : String.join(" ", parts);
+    }
+
+    private static List<String> parts(Totals change) {
         List<String> parts = new ArrayList<>();
         add(parts, "must ", change.must());
         add(parts, "key ", change.key());
         add(parts, "main ", change.main());
         add(parts, "", change.want());
-        return parts.isEmpty() ? "same" : String.join(" ", parts);
+        return parts;
     }
 
     private static void add(List<String> parts, String level, double change) {

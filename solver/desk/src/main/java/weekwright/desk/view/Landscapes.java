@@ -2,6 +2,7 @@ package weekwright.desk.view;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -57,14 +58,29 @@ public final class Landscapes {
         return new Landscapes(scenario, judged, people, look).landscape();
     }
 
-    /** The axis of time that a group's lane has. */
-    static TimeAxis axis(Scenario scenario, Judged judged, LookAt look, String group) {
-        Landscapes all = new Landscapes(scenario, judged, List::of, new LookAt(look.week(), LookAt.By.GROUP));
+    /** The lane in which the starts of a held session are shown. */
+    record HeldLane(String mark, TimeAxis axis) {}
+
+    /**
+     * The lane of a held session: its group's, that of the place in question, or an athlete's.
+     *
+     * @param facility id of the place in question, or an empty text
+     * @param asked mark of the lane where it was taken up, or an empty text
+     * @return null where it is in no lane that is shown
+     */
+    static @Nullable HeldLane heldLane(Open open, LookAt look, String session, String facility, String asked) {
+        Landscapes all = new Landscapes(open.scenario(), open.judged(), open.people(), look);
+        String group = session.substring(0, session.indexOf('/'));
         return all.lays.stream()
-                .filter(lay -> lay.id().equals(group))
-                .map(all::axis)
-                .findFirst()
-                .orElseThrow();
+                .filter(lay -> switch (look.by()) {
+                    case GROUP -> lay.id().equals(group);
+                    case PLACE -> lay.id().equals(facility.isEmpty() ? Lays.ANYWHERE : facility);
+                    case ATHLETE ->
+                        lay.laid().stream().anyMatch(laid -> laid.id().equals(session));
+                })
+                .min(Comparator.comparing(lay -> !mark(lay.id()).equals(asked)))
+                .map(lay -> new HeldLane(mark(lay.id()), all.axis(lay)))
+                .orElse(null);
     }
 
     /** The id of a session, fixture or commitment as it stands in a page, where no stroke may be. */

@@ -24,6 +24,9 @@ import weekwright.model.scenario.Window;
 
 /** The lanes of a plan: by group, by place or by athlete. */
 final class Lays {
+    /** The lane of what needs no place. */
+    static final String ANYWHERE = "anywhere";
+
     private static final int MINUTES_OF_A_POINT = 60;
 
     private final Scenario scenario;
@@ -81,7 +84,7 @@ final class Lays {
                     new OpenHours(place.open(), place.closed(), "Closed", List.of())));
         }
         Lay anywhere =
-                place("anywhere", "Anywhere", null, null, new OpenHours(List.of(), List.of(), "Closed", List.of()));
+                place(ANYWHERE, "Anywhere", null, null, new OpenHours(List.of(), List.of(), "Closed", List.of()));
         if (!anywhere.laid().isEmpty()) {
             lays.add(anywhere);
         }

@@ -136,11 +136,21 @@ public record PlanPage(
      * @param text the sentence
      * @param help what would help, or null
      * @param about ids of the sessions, fixtures and commitments that it is about
+     * @param finding number of the finding that it tells, from 0, or null where it is told for nothing
      */
     public record Line(
-            @Nullable String cost, String text, @Nullable String help, List<String> about) {
+            @Nullable String cost,
+            String text,
+            @Nullable String help,
+            List<String> about,
+            @Nullable Integer finding) {
         public Line {
             about = List.copyOf(about);
+        }
+
+        /** A line that nothing is to be done about. */
+        static Line of(@Nullable String cost, String text, List<String> about) {
+            return new Line(cost, text, null, about, null);
         }
     }
 }

@@ -33,6 +33,8 @@ public record SearchStrip(
     /** How long a search may take, in seconds. */
     public static final List<Integer> SECONDS = List.of(2, 5, 15, 60);
 
+    private static final int FEW = 8;
+
     public SearchStrip {
         steps = List.copyOf(steps);
         changes = List.copyOf(changes);
@@ -41,6 +43,11 @@ public record SearchStrip(
     /** Whether a search is on. */
     public boolean on() {
         return state.equals("waiting") || state.equals("running");
+    }
+
+    /** Whether what changed is told in a few lines, and does not push the week out of sight. */
+    public boolean fewChanges() {
+        return changes.stream().mapToInt(part -> part.lines().size()).sum() <= FEW;
     }
 
     /** What changed, under a heading. */

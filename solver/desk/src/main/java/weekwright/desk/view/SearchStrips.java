@@ -93,7 +93,8 @@ public final class SearchStrips {
         return comparison == null ? now.message() : now.message() + " " + comparison.text();
     }
 
-    private static List<Changes> changes(Comparison comparison) {
+    /** What differs between two plans, under headings. */
+    static List<Changes> changes(Comparison comparison) {
         List<Changes> changes = new ArrayList<>();
         add(
                 changes,

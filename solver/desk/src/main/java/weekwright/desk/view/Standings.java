@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.view.PlanPage.Breaches;
@@ -55,7 +56,7 @@ final class Standings {
         List<Finding> told = findings(RuleLevel.TOLD).toList();
         return new GoodToKnow(names, told)
                 .lines(told).stream()
-                        .map(text -> new Line(null, text, null, List.of()))
+                        .map(text -> Line.of(null, text, List.of()))
                         .toList();
     }
 
@@ -95,9 +96,13 @@ final class Standings {
     private Breaches breaches(RuleLevel level) {
         return new Breaches(
                 level,
-                findings(level)
-                        .sorted(Comparator.comparingDouble(Finding::cost).reversed())
-                        .map(Standings::line)
+                IntStream.range(0, plan.findings().size())
+                        .boxed()
+                        .filter(number -> plan.findings().get(number).level() == level)
+                        .sorted(Comparator.comparingDouble((Integer number) ->
+                                        plan.findings().get(number).cost())
+                                .reversed())
+                        .map(this::line)
                         .toList());
     }
 
@@ -105,10 +110,11 @@ final class Standings {
         return plan.findings().stream().filter(finding -> finding.level() == level);
     }
 
-    private static Line line(Finding finding) {
+    private Line line(int number) {
+        Finding finding = plan.findings().get(number);
         String text = finding.text().isBlank() ? finding.title() : finding.text();
         String cost = finding.level() == RuleLevel.TOLD ? null : Dates.number(finding.cost());
-        return new Line(cost, text, help(finding), about(finding));
+        return new Line(cost, text, help(finding), about(finding), number);
     }
 
     private static List<String> about(Finding finding) {
@@ -128,7 +134,7 @@ final class Standings {
 
     private Line line(LeftOut missing) {
         String text = missing.text().isBlank() ? written(missing) : missing.text();
-        return new Line(Dates.number(missing.cost()) + " " + missing.level().id(), text, null, List.of(missing.id()));
+        return Line.of(Dates.number(missing.cost()) + " " + missing.level().id(), text, List.of(missing.id()));
     }
 
     /** What the engine left unsaid. */

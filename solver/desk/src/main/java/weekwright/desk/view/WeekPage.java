@@ -41,6 +41,7 @@ public record WeekPage(
     /**
      * How a plan stands.
      *
+     * @param helpSought whether it was looked for what would help
      * @param breaches what is broken, dearest level first
      * @param leftOut what is wanted and not placed
      * @param told facts that cost nothing
@@ -49,8 +50,9 @@ public record WeekPage(
     public record Panel(
             String verdict,
             List<Totals> totals,
+            boolean helpSought,
             List<Level> breaches,
-            List<Line> leftOut,
+            List<Missing> leftOut,
             List<Line> told,
             List<String> softened,
             List<String> kept,
@@ -65,6 +67,25 @@ public record WeekPage(
             kept = List.copyOf(kept);
         }
     }
+
+    /**
+     * A session that is wanted and not placed.
+     *
+     * @param line what it is and what stands in the way
+     * @param session its id
+     * @param best where it would cost least, or null where all that could be breaks what must hold
+     */
+    public record Missing(
+            Line line, String session, @Nullable Best best) {}
+
+    /**
+     * A start for a session.
+     *
+     * @param start date and time
+     * @param facility id of its place, or an empty text
+     * @param label where and when, and what it changes, in words
+     */
+    public record Best(String start, String facility, String dose, String label) {}
 
     /** A total with the word of its level. */
     public record Totals(String level, String amount, boolean clean) {}

@@ -4,13 +4,20 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.store.Revision;
+import weekwright.desk.view.WeekPage.Best;
 import weekwright.desk.view.WeekPage.Choice;
 import weekwright.desk.view.WeekPage.Level;
+import weekwright.desk.view.WeekPage.Missing;
 import weekwright.desk.view.WeekPage.Panel;
 import weekwright.engine.Engine;
 import weekwright.engine.explain.Judged;
+import weekwright.engine.explain.Prices;
+import weekwright.model.plan.CheapestOption;
+import weekwright.model.plan.LeftOut;
 import weekwright.model.plan.Plan;
 import weekwright.model.plan.Solver;
 import weekwright.model.plan.Totals;
@@ -80,23 +87,49 @@ public final class WeekPages {
         return new Choice(label, to.query(), to.equals(now));
     }
 
-    static Panel panel(Scenario scenario, Judged judged) {
+    /** How a plan stands. */
+    public static Panel panel(Scenario scenario, Judged judged) {
         PlanPage.Standing standing = Standings.of(new Names(scenario), judged);
         Plan plan = judged.plan();
         Solver solver = plan.solver();
         return new Panel(
                 standing.verdict(),
                 totals(plan.totals()),
+                judged.helpSought(),
                 standing.breaches().stream()
                         .map(breaches ->
                                 new Level(breaches.level().id(), Words.heading(breaches.level()), breaches.lines()))
                         .toList(),
-                standing.leftOut(),
+                missing(new Names(scenario), plan, standing.leftOut()),
                 standing.told(),
                 standing.softened(),
                 standing.kept(),
                 solver == null ? null : Words.made(solver),
                 Words.CAUTION);
+    }
+
+    private static List<Missing> missing(Names names, Plan plan, List<PlanPage.Line> lines) {
+        return IntStream.range(0, lines.size())
+                .mapToObj(i -> {
+                    LeftOut left = plan.leftOut().get(i);
+                    return new Missing(lines.get(i), left.id(), best(names, left.cheapest()));
+                })
+                .toList();
+    }
+
+    /** Where a session left out would cost least; what would break more that must hold is not offered by a button. */
+    private static @Nullable Best best(Names names, @Nullable CheapestOption option) {
+        if (option == null || option.change().must() > 0) {
+            return null;
+        }
+        String place = names.facility(option.facility());
+        String label = Dates.day(option.start().date()) + " at " + Dates.clock(option.start())
+                + (place == null ? "" : ", " + place) + ": " + Prices.said(option.change());
+        return new Best(
+                option.start().toString(),
+                Objects.requireNonNullElse(option.facility(), ""),
+                option.dose().id(),
+                label);
     }
 
     private static List<WeekPage.Totals> totals(@Nullable Totals given) {

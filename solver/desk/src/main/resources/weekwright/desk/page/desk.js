@@ -38,7 +38,7 @@
       return;
     }
     asked.busy = true;
-    htmx.ajax('GET', address(path), { target, swap: 'outerHTML' }).finally(() => {
+    send('GET', address(path), { target, swap: 'outerHTML' }).finally(() => {
       asked.busy = false;
       askAgain();
     });
@@ -65,6 +65,13 @@
       return;
     }
     line = new EventSource(desk().dataset.base + '/events');
+    line.addEventListener('open', found);
+    line.addEventListener('error', () => {
+      line.close();
+      line = null;
+      lost(QUIET_WHILE);
+      setTimeout(listen, TRY_AGAIN);
+    });
     line.addEventListener('search', () => ask('/search', '#search'));
     line.addEventListener('revision', (event) => {
       if (Number(event.data) > Number(desk().dataset.revision)) {
@@ -73,15 +80,54 @@
     });
   }
 
+  /** Says that the program does not answer, unless it does again in a moment. */
+  const QUIET_WHILE = 1500;
+  const TRY_AGAIN = 2000;
+  let losing = null;
+  function lost(after) {
+    const box = document.getElementById('lost');
+    losing = losing || (box && setTimeout(() => { box.hidden = false; }, after));
+  }
+
+  /** The program answers again: what happened meanwhile is asked for. */
+  function found() {
+    clearTimeout(losing);
+    losing = null;
+    if (!document.getElementById('lost').hidden) {
+      document.getElementById('lost').hidden = true;
+      ask('', '#desk');
+    }
+  }
+
+  /** Asks the server and puts the answer where it belongs; whether it answers is said elsewhere. */
+  const send = (verb, path, how) => htmx.ajax(verb, path, how).catch(() => lost(0));
+
+  /* ---- what is told ---- */
+
+  /** What there is to tell of the page; while a search is on only that it is. */
+  const tellings = () => ['#saved', '#notice .news', '#search[aria-busy="true"] .progress b',
+    '#search[aria-busy="false"] .progress'].map((selector) => all(selector).map((one) => one.textContent).join(' '));
+
+  /** Tells what is new in a place that stays while all round it is drawn anew: only there it is read out. */
+  let toldBefore = tellings();
+  function tell() {
+    const now = tellings();
+    const fresh = now.filter((text, i) => text !== '' && text !== toldBefore[i]);
+    toldBefore = now;
+    if (fresh.length > 0 && document.getElementById('told')) {
+      document.getElementById('told').textContent = fresh.join(' ');
+    }
+  }
+
   /* ---- a session in the hand ---- */
 
   let saying = 0;
-  const held = { session: null, from: null, asked: 0 };
+  const held = { session: null, lane: '', asked: 0, again: null, refocus: null, left: false };
   const hand = () => document.getElementById('hold');
   const cells = () => all('.cell');
 
-  /** Takes a session into the hand: the starts of a place and a dose appear in its lane. */
-  async function hold(session, layer, focus) {
+  /** Takes a session into the hand: the starts of a place and a dose appear in its lane, or in the one of its card. */
+  async function hold(session, layer, focus, card) {
     if (desk().querySelector('#land[inert]')) {
       return;
     }
@@ -90,8 +136,11 @@
     if (layer !== undefined) {
       values.layer = layer;
     }
+    const hours = card && card.closest('.hours');
+    held.lane = hours ? hours.dataset.lane : held.session === session ? held.lane : '';
+    values.lane = held.lane;
     held.session = session;
-    await htmx.ajax('GET', address('/hold', values), { target: '#hold', swap: 'innerHTML' });
+    await send('GET', address('/hold', values), { target: '#hold', swap: 'innerHTML' });
     if (number !== held.asked || held.session !== session) {
       return;
     }
@@ -115,6 +164,11 @@
       }
     });
     all('.card').filter((card) => card.dataset.id === session).forEach((card) => card.classList.add('in-hand'));
+    const again = held.refocus && hand().querySelector(held.refocus);
+    held.refocus = null;
+    if (again) {
+      again.focus({ preventScroll: true });
+    }
     const first = desk().querySelector('.cell.here') || desk().querySelector('.cell.better')
       || desk().querySelector('.cell:not(.no)') || desk().querySelector('.cell');
     if (first) {
@@ -122,6 +176,8 @@
       if (focus) {
         first.focus();
       }
+    } else if (focus) {
+      (hand().querySelector('a.go') || document.getElementById('put-back')).focus();
     }
   }
 
@@ -174,8 +230,8 @@
       start: cell.dataset.start,
       facility: page.dataset.facility,
       dose: page.dataset.dose,
-    }));
-    return answer.ok ? answer.text() : '';
+    })).catch(() => null);
+    return answer && answer.ok ? answer.text() : '';
   }
 
   /** Puts the session at a start; where that breaks what must hold, only after a plain warning. */
@@ -203,7 +259,7 @@
     const session = held.session;
     held.session = null;
     saying++;
-    await htmx.ajax('POST', desk().dataset.base + '/move', { target: '#desk', swap: 'outerHTML', values });
+    await send('POST', desk().dataset.base + '/move', { target: '#desk', swap: 'outerHTML', values });
     clear();
     const card = all('.card').find((one) => one.dataset.id === session);
     if (card) {
@@ -265,7 +321,11 @@
     }
   }
 
-  /* ---- dragging with a mouse or a pen ---- */
+  /* ---- dragging ---- */
+
+  /** A finger scrolls the page unless it begins on the session that is in the hand already. */
+  const mayDrag = (card, event) => event.button === 0
+    && (event.pointerType !== 'touch' || card.classList.contains('in-hand'));
 
   const drag = { session: null, x: 0, y: 0, ghost: null, over: null, done: false };
   function move(event) {
@@ -282,7 +342,7 @@
       drag.ghost.textContent = drag.label;
       document.body.appendChild(drag.ghost);
       if (held.session !== drag.session) {
-        hold(drag.session);
+        hold(drag.session, undefined, false, drag.card);
       }
     }
     drag.ghost.style.transform = 'translate(' + (event.clientX + 14) + 'px,' + (event.clientY + 10) + 'px)';
@@ -317,8 +377,9 @@
 
   document.addEventListener('pointerdown', (event) => {
     const card = event.target.closest('.card[data-hold]');
-    if (card && event.button === 0 && event.pointerType !== 'touch') {
+    if (card && mayDrag(card, event)) {
       drag.session = card.dataset.hold;
+      drag.card = card;
       drag.label = card.querySelector('.label').textContent;
       drag.x = event.clientX;
       drag.y = event.clientY;
@@ -347,7 +408,7 @@
       if (held.session === session) {
         putBack();
       } else {
-        hold(session, undefined, event.detail === 0);
+        hold(session, undefined, event.detail === 0, on('.card'));
       }
     }
   });
@@ -388,17 +449,27 @@
     if (event.detail.xhr.status >= 400) {
       event.detail.swapOverride = 'innerHTML';
     }
+    // What was asked for while the same part was drawn anew goes where that part is now.
+    const target = event.detail.target;
+    if (target && target.id && !target.isConnected && document.getElementById(target.id)) {
+      event.detail.target = document.getElementById(target.id);
+    }
     if (!event.detail.target || event.detail.target.id !== 'desk') {
       return;
     }
     const asking = event.detail.requestConfig.verb === 'get';
     told = asking ? document.querySelector('#notice > .notice') : null;
+    held.left = document.activeElement !== document.body;
+    const pin = document.activeElement.closest('.pins .button');
+    held.refocus = pin ? '.' + Array.from(pin.classList).find((name) => name.startsWith('pin-')) : null;
     if (held.session) {
       held.again = held.session;
       held.session = null;
     }
   });
+  document.addEventListener('htmx:sendError', () => lost(0));
   document.addEventListener('htmx:afterSettle', () => {
+    tell();
     const notice = document.getElementById('notice');
     if (told && notice && !told.isConnected) {
       notice.appendChild(told);
@@ -408,12 +479,24 @@
     held.again = null;
     if (session && hand()) {
       hold(session);
+    } else if (held.left && document.activeElement === document.body && document.getElementById('saved')) {
+      // What was pressed is gone; whoever uses the keyboard goes on from what was done.
+      document.getElementById('saved').focus({ preventScroll: true });
     }
   });
 
   document.addEventListener('visibilitychange', listen);
   window.addEventListener('pagehide', () => line && line.close());
   listen();
+
+  /** A session that was taken up in another view is held on arriving. */
+  const arriving = new URLSearchParams(location.search);
+  if (desk() && arriving.has('hold')) {
+    const session = arriving.get('hold');
+    arriving.delete('hold');
+    history.replaceState(null, '', location.pathname + '?' + arriving);
+    hold(session, undefined, true);
+  }
 
   /** A first guess at the clocks that are meant: those of this machine. */
   all('[data-own-zone]').forEach((field) => {

@@ -65,9 +65,9 @@ class SearchTest {
         assertThat(page).contains("Revision 1,").doesNotContain("Revision 2,");
 
         planner.go();
-        // The revision is there a moment before the search has ended.
-        assertThat(browser.until("/w/week", "Plan again"))
-                .contains("Revision 2,")
+        // What it saves is never seen before its end.
+        assertThat(browser.until("/w/week", "Revision 2,"))
+                .contains("Plan again", "Planned. ")
                 .doesNotContain(RUNNING);
     }
 

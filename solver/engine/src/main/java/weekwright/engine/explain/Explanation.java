@@ -82,6 +82,11 @@ public final class Explanation {
         return new Judged(bare.withFindings(findings), kept(findings), days());
     }
 
+    /** The documents after what would help with a finding was done; null where nothing would. */
+    public static @Nullable Remedied remedied(Scenario scenario, Plan plan, int finding) {
+        return new RemedySearch(scenario, plan).carriedOut(finding);
+    }
+
     /** The plan as a picture only: where all lies and what the days ask, with nothing found or left out. */
     public Judged drawn() {
         return new Judged(bare(List.of()), List.of(), days());

@@ -1,6 +1,7 @@
 package weekwright.engine.explain;
 
 import java.util.List;
+import java.util.Objects;
 import weekwright.model.plan.Plan;
 
 /**
@@ -14,6 +15,12 @@ public record Judged(Plan plan, List<String> kept, List<DayPicture> days) {
     public Judged {
         kept = List.copyOf(kept);
         days = List.copyOf(days);
+    }
+
+    /** Whether what would help was looked for, wherever that is worth it. */
+    public boolean helpSought() {
+        return plan.findings().stream()
+                .noneMatch(finding -> Objects.equals(finding.noRemedy(), Help.NOT_ASKED.noRemedy()));
     }
 
     /** The same with another way to write the plan down, of which nothing is judged otherwise. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Cost;
@@ -38,6 +39,8 @@ final class RemedySearch {
     private final WhatIf whatIf;
     private final CoachsWays coach;
     private final MoreTime moreTime;
+    private final Rewriting rewriting;
+    private final List<Fact> facts;
     private final Map<Key, Sought> sought = new LinkedHashMap<>();
     private final Map<Session, Integer> visited = new HashMap<>();
     private int ways;
@@ -46,30 +49,54 @@ final class RemedySearch {
         problem = ProblemBuilder.of(scenario, plan, PlanUse.CHECK);
         judge = Judge.of(problem, Explanation.standing(problem));
         whatIf = new WhatIf(problem, judge);
-        List<Fact> facts = FactSink.all(problem, judge);
+        facts = Findings.inOrder(FactSink.all(problem, judge)).toList();
         Concerned concerned = new Concerned(problem, judge);
-        Findings.inOrder(facts)
+        facts.stream()
                 .filter(Remedies::wanted)
                 .forEach(fact -> sought.put(fact.key(), new Sought(fact, concerned.by(fact))));
         moreTime = new MoreTime(problem);
-        coach = new CoachsWays(problem, judge, new Rewriting(problem, plan, whatIf.before(), facts));
+        rewriting = new Rewriting(problem, plan, whatIf.before(), facts);
+        coach = new CoachsWays(problem, judge, rewriting);
     }
 
     /** What would help, by what it would help with. */
     Map<Subject, Help> found() {
-        sought.values().forEach(this::look);
         RemedyWords words = new RemedyWords(problem, judge);
         Map<Subject, Help> helps = new HashMap<>();
+        best().forEach((one, found) -> helps.putIfAbsent(
+                Subject.of(problem, one.fact),
+                found.map(way -> new Help(words.remedy(way), null)).orElseGet(() -> Help.no(words.why(one)))));
+        return helps;
+    }
+
+    /**
+     * The documents after what would help was done; null where nothing was found.
+     *
+     * @param finding number of a finding of the plan, from 0
+     */
+    @Nullable
+    Remedied carriedOut(int finding) {
+        Subject asked = Subject.of(problem, facts.get(finding));
+        return best().entrySet().stream()
+                .filter(one -> Subject.of(problem, one.getKey().fact).equals(asked))
+                .findFirst()
+                .flatMap(Map.Entry::getValue)
+                .map(found -> rewriting.rewritten(found.way()))
+                .orElse(null);
+    }
+
+    /** The cheapest change for each finding that is worth one. */
+    private Map<Sought, Optional<Found>> best() {
+        sought.values().forEach(this::look);
+        Map<Sought, Optional<Found>> best = new LinkedHashMap<>();
         for (Sought one : sought.values()) {
             Found found = coach.better(one);
             if (found == null && !one.isWish()) {
                 found = coach.withoutAim(one);
             }
-            helps.putIfAbsent(
-                    Subject.of(problem, one.fact),
-                    found == null ? Help.no(words.why(one)) : new Help(words.remedy(found), null));
+            best.put(one, Optional.ofNullable(found));
         }
-        return helps;
+        return best;
     }
 
     private void look(Sought one) {

@@ -19,6 +19,8 @@ import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.Judge;
 import weekwright.model.catalogue.Variant;
+import weekwright.model.plan.LeftOut;
+import weekwright.model.plan.Pin;
 import weekwright.model.plan.Placement;
 import weekwright.model.plan.Plan;
 import weekwright.model.rulebook.RuleLevel;
@@ -28,14 +30,13 @@ import weekwright.model.scenario.Scenario;
 
 /** Carries a way out on the documents themselves, and judges what comes of it from nothing. */
 final class Rewriting {
+    private static final Pin OUT = new Pin(false, false, false, false, false, false, true, List.of());
+
     private final Problem problem;
     private final Plan plan;
     private final Cost before;
     private final Set<Subject> brokenBefore;
     private final Map<Way, Outcome> known = new HashMap<>();
-
-    /** The documents after a way was gone. */
-    record Rewritten(Scenario scenario, Plan plan) {}
 
     /**
      * How it stands then.
@@ -69,7 +70,7 @@ final class Rewriting {
     Outcome outcome(Way way) {
         Outcome outcome = known.get(way);
         if (outcome == null) {
-            Rewritten rewritten = rewritten(way);
+            Remedied rewritten = rewritten(way);
             if (rewritten == null) {
                 return null;
             }
@@ -94,7 +95,7 @@ final class Rewriting {
                 && !adds(outcome).contains(fact.rule().id());
     }
 
-    private Outcome judged(Rewritten rewritten) {
+    private Outcome judged(Remedied rewritten) {
         Problem then = ProblemBuilder.of(rewritten.scenario(), rewritten.plan(), PlanUse.CHECK);
         Judge judge = Judge.of(then, Explanation.standing(then));
         Cost change = judge.total().copy();
@@ -104,14 +105,14 @@ final class Rewriting {
 
     /** The documents after a way; null where they cannot say it. */
     @Nullable
-    Rewritten rewritten(Way way) {
+    Remedied rewritten(Way way) {
         AimInfo dropped = way.dropped();
         Longer longer = way.longer();
         Scenario scenario =
                 dropped != null ? without(dropped) : longer == null ? problem.scenario : longer.given(problem);
         return scenario == null
                 ? null
-                : new Rewritten(scenario, dropped != null ? withoutSessions(dropped) : moved(way));
+                : new Remedied(scenario, dropped != null ? withoutSessions(dropped) : moved(way));
     }
 
     private Scenario without(AimInfo aim) {
@@ -146,15 +147,14 @@ final class Rewriting {
                 .orElse(null);
         placements.remove(was);
         Stimulus to = way.to();
+        List<LeftOut> leftOut = new ArrayList<>(plan.leftOut());
+        leftOut.removeIf(left -> left.id().equals(session.id));
         if (to != null) {
-            placements.add(placed(session, to, was));
+            placements.add(placed(session, to, was).chosenInstead(was));
+        } else if (session.aim != null) {
+            leftOut.add(new LeftOut(session.id, "target", RuleLevel.WANT, 0, OUT, 0, List.of(), null, ""));
         }
-        return Plans.with(
-                plan,
-                placements,
-                plan.leftOut().stream()
-                        .filter(left -> !left.id().equals(session.id))
-                        .toList());
+        return Plans.with(plan, placements, leftOut);
     }
 
     private Placement placed(Session session, Stimulus at, @Nullable Placement was) {

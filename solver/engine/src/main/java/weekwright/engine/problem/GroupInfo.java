@@ -22,8 +22,8 @@ public final class GroupInfo {
     public final RuleSettings settings;
     private final List<Stimulus> fixtures = new ArrayList<>();
     private final boolean[] fixtureDays;
-    private final boolean[] highDaysAsked;
     private final boolean[] daysOfFixtureWeeks;
+    private final boolean[] highDaysAsked;
 
     /** Minutes of travel at a stretch after which a day is not free. */
     final int longTravelMinutes;
@@ -46,12 +46,12 @@ public final class GroupInfo {
         this.settings = settings;
         free = new FreeTime(calendar, group.windows(), group.away());
         fixtureDays = new boolean[calendar.days() + 2 * Problem.EDGE];
+        daysOfFixtureWeeks = new boolean[fixtureDays.length];
+        longTravelMinutes = (int) settings.number("free-day", "travelMinutes");
         highDaysAsked = new boolean[calendar.weeks()];
         for (int week = 0; week < highDaysAsked.length; week++) {
             highDaysAsked[week] = asks.asks(Asked.highDays(group.id(), calendar.date(7 * week)));
         }
-        daysOfFixtureWeeks = new boolean[fixtureDays.length];
-        longTravelMinutes = (int) settings.number("free-day", "travelMinutes");
     }
 
     /** Notes a fixture of the group. */

@@ -7,9 +7,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import weekwright.engine.Engine;
 import weekwright.engine.Proposal;
 import weekwright.engine.problem.Problem;
@@ -19,6 +21,7 @@ import weekwright.engine.rules.Judge;
 import weekwright.engine.search.Budget;
 import weekwright.engine.search.Progress;
 import weekwright.model.plan.Finding;
+import weekwright.model.plan.Placement;
 import weekwright.model.plan.Plan;
 import weekwright.model.plan.Remedy;
 import weekwright.model.plan.Totals;
@@ -35,6 +38,7 @@ import weekwright.scenarios.SquadGenerator;
  */
 class RemediesComeTrueTest {
     private static final int RANDOM_PLANS = 12;
+    private static final int MOST_CARRIED_OUT = 12;
 
     static List<String> demos() {
         return Scenarios.all().stream().map(Demo::name).toList();
@@ -67,6 +71,56 @@ class RemediesComeTrueTest {
                     "seed " + seed, scenario, Engine.judge(scenario, drawn).plan());
         }
         assertThat(comeTrue).isGreaterThan(100);
+    }
+
+    /** What a page does when a coach presses the button beside a remedy: the documents change as was promised. */
+    @ParameterizedTest
+    @ValueSource(strings = {"clash", "two-groups", "academy"})
+    void carried_out_by_the_program(String demo) {
+        Scenario scenario = Scenarios.read(demo);
+        Plan plan = Engine.judge(scenario, RandomPlans.randomPlan(scenario, new Random(3)))
+                .plan();
+        Standing before = Standing.of(scenario, plan);
+        int carriedOut = 0;
+        for (int i = 0; i < plan.findings().size() && carriedOut < MOST_CARRIED_OUT; i++) {
+            Finding finding = plan.findings().get(i);
+            Remedied remedied = Engine.remedied(scenario, plan, i);
+            assertThat(remedied == null).as(finding.text()).isEqualTo(finding.remedy() == null);
+            if (remedied != null) {
+                Remedy remedy = Objects.requireNonNull(finding.remedy());
+                Standing after = Standing.of(remedied.scenario(), remedied.plan());
+                assertThat(changed(before, after)).as(remedy.text()).isEqualTo(remedy.change());
+                assertThat(after.broken(finding.rule())).as(remedy.text()).isLessThan(before.broken(finding.rule()));
+                carriedOut++;
+            }
+        }
+        assertThat(carriedOut).isGreaterThan(3);
+    }
+
+    /** What a remedy has chosen is held, as if it had been done by hand: the next search does not take it back. */
+    @Test
+    void what_is_carried_out_is_held() {
+        Scenario scenario = Scenarios.read("clash");
+        Plan plan = Engine.judge(scenario, RandomPlans.randomPlan(scenario, new Random(3)))
+                .plan();
+        int moving = IntStream.range(0, plan.findings().size())
+                .filter(i -> says(plan.findings().get(i), "Move "))
+                .findFirst()
+                .orElseThrow();
+
+        Plan then =
+                Objects.requireNonNull(Engine.remedied(scenario, plan, moving)).plan();
+
+        List<Placement> chosen = then.placements().stream()
+                .filter(placed -> !plan.placements().contains(placed))
+                .toList();
+        assertThat(chosen).hasSize(1);
+        assertThat(chosen.get(0).held().start()).isTrue();
+    }
+
+    private static boolean says(Finding finding, String words) {
+        Remedy remedy = finding.remedy();
+        return remedy != null && remedy.steps().stream().anyMatch(step -> step.startsWith(words));
     }
 
     /** Where nobody reads what would help, the plan is judged the same, and says that nothing was looked for. */

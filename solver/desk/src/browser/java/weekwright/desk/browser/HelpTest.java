@@ -1,0 +1,111 @@
+package weekwright.desk.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import weekwright.engine.Engine;
+import weekwright.engine.Proposal;
+import weekwright.engine.search.Budget;
+import weekwright.engine.search.Progress;
+import weekwright.model.document.Documents;
+import weekwright.model.scenario.Scenario;
+import weekwright.scenarios.Scenarios;
+
+/** A plan that was given up early has something to mend: it is seen, tried and taken back. */
+class HelpTest {
+    @TempDir
+    private Path place;
+
+    @BeforeEach
+    void plan() throws Exception {
+        Scenario scenario = Scenarios.read("clash");
+        Path folder = Files.createDirectory(place.resolve("week"));
+        Files.writeString(folder.resolve("scenario.json"), Documents.write(scenario));
+        Files.writeString(
+                folder.resolve("plan.json"),
+                Documents.write(
+                        Engine.propose(new Proposal(scenario, null, Budget.moves(200), 1, 1, null), Progress.SILENT)
+                                .plan()));
+    }
+
+    @Test
+    void a_finding_lights_its_sessions_and_what_would_help_is_tried_and_taken_back() {
+        try (Coach coach = Coach.in(place)) {
+            Page page = coach.page;
+            page.getByText("week", new Page.GetByTextOptions().setExact(true)).click();
+            Locator finding = page.locator("button.what").first();
+            finding.click();
+            assertThat(finding).hasAttribute("aria-pressed", "true");
+            assertThat(page.locator(".lit").first()).isVisible();
+            finding.click();
+            assertThat(page.locator(".lit")).hasCount(0);
+
+            coach.picture("findings");
+            coach.accessible("findings");
+            String before = page.locator(".verdict").textContent();
+            page.locator("button.mend").first().click();
+            assertThat(page.locator("#saved")).containsText("Revision 2,");
+            assertThat(page.locator("#saved")).containsText("Done what helps: ");
+            assertThat(page.locator(".verdict")).not().hasText(before);
+
+            page.getByText("History", new Page.GetByTextOptions().setExact(true))
+                    .click();
+            page.getByLabel("What differs from revision 1").click();
+            assertThat(page.locator("h1")).containsText("Revision 1 of");
+            coach.picture("difference");
+            coach.accessible("difference");
+            page.getByText("To the week").click();
+            page.locator("#undo").click();
+            assertThat(page.locator(".verdict")).hasText(before);
+            coach.quiet();
+        }
+    }
+
+    @Test
+    void what_is_left_out_is_looked_for_from_any_view_and_put_where_it_costs_least() {
+        try (Coach coach = Coach.in(place)) {
+            Page page = coach.page;
+            page.getByText("week", new Page.GetByTextOptions().setExact(true)).click();
+            page.getByText("From afar", new Page.GetByTextOptions().setExact(false))
+                    .click();
+            page.locator(".left-out [data-hold]").first().click();
+            assertThat(page.locator("#hold-says")).containsText("cannot be shown in what you look at");
+            coach.accessible("held from afar");
+            page.locator("#hold-says a").click();
+            assertThat(page.locator(".cell").first()).isVisible();
+            page.keyboard().press("Escape");
+
+            page.locator("button.put").first().click();
+            assertThat(page.locator("#saved")).containsText("held there");
+            coach.quiet();
+        }
+    }
+
+    @Test
+    void a_session_is_held_where_it_is_seen_among_places_and_athletes_too() {
+        try (Coach coach = Coach.in(place)) {
+            Page page = coach.page;
+            page.getByText("week", new Page.GetByTextOptions().setExact(true)).click();
+            page.getByText("By place").click();
+            page.locator(".card.session").first().click();
+            assertThat(page.locator(".cell.here")).isVisible();
+            coach.picture("held-by-place");
+            coach.accessible("held by place");
+            page.keyboard().press("Escape");
+
+            page.getByText("By athlete").click();
+            Locator card = page.locator(".lane").nth(1).locator(".card.session").first();
+            card.click();
+            assertThat(page.locator(".lane").nth(1).locator(".cell.here")).isVisible();
+            page.locator(".cell:not(.here):not(.no)").first().click();
+            assertThat(page.locator("#saved")).containsText("held there");
+            coach.quiet();
+        }
+    }
+}
