@@ -40,7 +40,7 @@ record CohortWeek(
     private static CohortWeek of(Problem problem, Cohort cohort, int week) {
         GroupInfo group = problem.groups.get(cohort.mainGroup());
         int days = problem.calendar.daysIn(week);
-        PerWeek usual = group.highDays();
+        PerWeek usual = group.highDays(week);
         boolean restricted = false;
         for (int day = 7 * week; day < 7 * week + days; day++) {
             var date = problem.calendar.date(day);
