@@ -3,7 +3,6 @@ package weekwright.desk.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,11 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import weekwright.model.document.Documents;
 import weekwright.model.scenario.Fixture;
 import weekwright.model.scenario.Group;
 import weekwright.model.scenario.Scenario;
-import weekwright.scenarios.Scenarios;
 
 /** What a coach knows and wants, changed in forms. */
 class KnownTest {
@@ -26,33 +23,26 @@ class KnownTest {
     @TempDir
     private Path place;
 
+    private OneWeek week;
     private Browser browser;
 
     @BeforeEach
-    void open() throws Exception {
-        Path folder = Files.createDirectory(place.resolve("w"));
-        Files.write(folder.resolve("scenario.json"), Scenarios.bytes("one-match"));
-        browser = Browser.of(folder);
+    void open() {
+        week = OneWeek.in(place, "one-match");
+        browser = week.browser;
     }
 
     @AfterEach
     void close() {
-        browser.close();
+        week.close();
     }
 
     private Scenario scenario() throws Exception {
-        return Documents.readScenario("scenario.json", Files.readAllBytes(place.resolve("w/scenario.json")));
-    }
-
-    private String revision() {
-        String page = browser.get("/w/w").body();
-        return page.replaceFirst("(?s).*data-revision=\"([0-9]+)\".*", "$1");
+        return week.scenario();
     }
 
     private HttpResponse<String> send(String address, String... fields) {
-        List<String> all = new ArrayList<>(List.of("revision", revision()));
-        all.addAll(List.of(fields));
-        return browser.post("/w/w/knowns/" + address, all.toArray(String[]::new));
+        return week.send("/w/w/knowns/" + address, fields);
     }
 
     private static String fixture() {
@@ -270,14 +260,14 @@ class KnownTest {
         assertThat(send("fixtures/" + fixture, "do", "delete").statusCode()).isEqualTo(303);
         assertThat(scenario().fixtures()).noneMatch(other -> other.id().equals(fixture));
 
-        assertThat(browser.post("/w/w/undo", "revision", revision()).statusCode())
+        assertThat(browser.post("/w/w/undo", "revision", week.revision()).statusCode())
                 .isEqualTo(303);
         assertThat(scenario().fixtures()).anyMatch(other -> other.id().equals(fixture));
     }
 
     @Test
     void an_aim_that_goes_leaves_its_session_in_the_plan_until_the_coach_drops_it() throws Exception {
-        browser.post("/w/w/search", "revision", revision(), "seconds", "2");
+        browser.post("/w/w/search", "revision", week.revision(), "seconds", "2");
         browser.until("/w/w", "Planned. ");
         Group group = scenario().groups().get(0);
         String family = group.aims().get(0).family();

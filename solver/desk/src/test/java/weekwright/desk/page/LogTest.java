@@ -3,7 +3,6 @@ package weekwright.desk.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
@@ -15,7 +14,6 @@ import weekwright.model.plan.Log;
 import weekwright.model.scenario.LogEntry;
 import weekwright.model.scenario.PersonEntry;
 import weekwright.model.scenario.Scenario;
-import weekwright.scenarios.Scenarios;
 
 /** What was done, written down in a minute, and the load that comes of it. */
 class LogTest {
@@ -24,26 +22,26 @@ class LogTest {
     @TempDir
     private Path place;
 
+    private OneWeek week;
     private Browser browser;
 
     @BeforeEach
-    void open() throws Exception {
-        Path folder = Files.createDirectory(place.resolve("w"));
-        Files.write(folder.resolve("scenario.json"), Scenarios.bytes("one-match"));
-        browser = Browser.of(folder);
+    void open() {
+        week = OneWeek.in(place, "one-match");
+        browser = week.browser;
     }
 
     @AfterEach
     void close() {
-        browser.close();
+        week.close();
     }
 
     private Scenario scenario() throws Exception {
-        return Documents.readScenario("scenario.json", Files.readAllBytes(place.resolve("w/scenario.json")));
+        return week.scenario();
     }
 
     private List<LogEntry> log() throws Exception {
-        Log log = Documents.readLog("log.json", Files.readAllBytes(place.resolve("w/log.json")), scenario());
+        Log log = Documents.readLog("log.json", week.file("log.json"), scenario());
         return log.entries();
     }
 
@@ -53,11 +51,7 @@ class LogTest {
     }
 
     private HttpResponse<String> send(String address, String... fields) {
-        String[] all = new String[fields.length + 2];
-        all[0] = "revision";
-        all[1] = browser.get("/w/w").body().replaceFirst("(?s).*data-revision=\"([0-9]+)\".*", "$1");
-        System.arraycopy(fields, 0, all, 2, fields.length);
-        return browser.post(address, all);
+        return week.send(address, fields);
     }
 
     @Test

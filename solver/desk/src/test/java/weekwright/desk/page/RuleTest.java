@@ -3,47 +3,40 @@ package weekwright.desk.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import weekwright.model.document.Documents;
 import weekwright.model.rulebook.Rule;
 import weekwright.model.rulebook.Rulebook;
 import weekwright.model.scenario.Scenario;
-import weekwright.scenarios.Scenarios;
 
 /** Rules in words, changed within their range. */
 class RuleTest {
     @TempDir
     private Path place;
 
+    private OneWeek week;
     private Browser browser;
 
     @BeforeEach
-    void open() throws Exception {
-        Path folder = Files.createDirectory(place.resolve("w"));
-        Files.write(folder.resolve("scenario.json"), Scenarios.bytes("two-groups"));
-        browser = Browser.of(folder);
+    void open() {
+        week = OneWeek.in(place, "two-groups");
+        browser = week.browser;
     }
 
     @AfterEach
     void close() {
-        browser.close();
+        week.close();
     }
 
     private Scenario scenario() throws Exception {
-        return Documents.readScenario("scenario.json", Files.readAllBytes(place.resolve("w/scenario.json")));
+        return week.scenario();
     }
 
     private HttpResponse<String> send(String rule, String... fields) {
-        String[] all = new String[fields.length + 2];
-        all[0] = "revision";
-        all[1] = browser.get("/w/w").body().replaceFirst("(?s).*data-revision=\"([0-9]+)\".*", "$1");
-        System.arraycopy(fields, 0, all, 2, fields.length);
-        return browser.post("/w/w/rules/" + rule, all);
+        return week.send("/w/w/rules/" + rule, fields);
     }
 
     @Test

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,9 +12,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import weekwright.model.document.Documents;
 import weekwright.model.scenario.Scenario;
-import weekwright.scenarios.Scenarios;
 
 /** What is pasted from a spreadsheet or opened from a calendar. */
 class TakeTest {
@@ -28,29 +25,28 @@ class TakeTest {
     @TempDir
     private Path place;
 
+    private OneWeek week;
     private Browser browser;
 
     @BeforeEach
-    void open() throws Exception {
-        Path folder = Files.createDirectory(place.resolve("w"));
-        Files.write(folder.resolve("scenario.json"), Scenarios.bytes("one-match"));
-        browser = Browser.of(folder);
+    void open() {
+        week = OneWeek.in(place, "one-match");
+        browser = week.browser;
     }
 
     @AfterEach
     void close() {
-        browser.close();
+        week.close();
     }
 
     private Scenario scenario() throws Exception {
-        return Documents.readScenario("scenario.json", Files.readAllBytes(place.resolve("w/scenario.json")));
+        return week.scenario();
     }
 
     private HttpResponse<String> take(String what, String pasted, String... more) {
-        String revision = browser.get("/w/w").body().replaceFirst("(?s).*data-revision=\"([0-9]+)\".*", "$1");
-        List<String> fields = new ArrayList<>(List.of("revision", revision, "what", what, "of", "", "pasted", pasted));
+        List<String> fields = new ArrayList<>(List.of("what", what, "of", "", "pasted", pasted));
         fields.addAll(List.of(more));
-        return browser.post("/w/w/take", fields.toArray(String[]::new));
+        return week.send("/w/w/take", fields.toArray(String[]::new));
     }
 
     @Test
