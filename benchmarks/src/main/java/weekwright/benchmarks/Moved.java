@@ -15,39 +15,7 @@ final class Moved {
         List<Fixture> fixtures = new ArrayList<>(s.fixtures());
         Fixture f = fixtures.get(0);
         Moment later = Moment.of(f.start().local().plusDays(days));
-        fixtures.set(
-                0,
-                new Fixture(
-                        f.id(),
-                        f.label(),
-                        f.groups(),
-                        f.family(),
-                        later,
-                        f.minutes(),
-                        f.playMinutes(),
-                        f.weight(),
-                        f.travel(),
-                        f.taperDays(),
-                        f.expected(),
-                        f.played()));
-        return new Scenario(
-                s.weekwright(),
-                s.id(),
-                s.title(),
-                s.zone(),
-                s.firstDay(),
-                s.days(),
-                s.gridMinutes(),
-                s.groups(),
-                s.athletes(),
-                fixtures,
-                s.commitments(),
-                s.facilities(),
-                s.transfers(),
-                s.staff(),
-                s.history(),
-                s.catalogue(),
-                s.rules(),
-                s.packs());
+        fixtures.set(0, f.withStart(later));
+        return s.withFixtures(fixtures);
     }
 }

@@ -36,15 +36,35 @@ public record Plan(
 
     /** The same with other placements; all else stays as written, judged or not. */
     public Plan withPlacements(List<Placement> placements) {
-        return copy(placements, findings);
+        return copy(published, placements, findings);
     }
 
     /** The same with other findings. */
     public Plan withFindings(List<Finding> findings) {
-        return copy(placements, findings);
+        return copy(published, placements, findings);
     }
 
-    private Plan copy(List<Placement> placements, List<Finding> findings) {
+    /** The same, given out at a time. */
+    public Plan withPublished(Moment published) {
+        return copy(published, placements, findings);
+    }
+
+    /** The same with other sessions placed and left out, of which nothing has been judged yet. */
+    public Plan withSessions(List<Placement> placements, List<LeftOut> leftOut) {
+        return new Plan(
+                weekwright,
+                scenario,
+                scenarioDigest,
+                published,
+                solver,
+                placements,
+                leftOut,
+                softened,
+                null,
+                List.of());
+    }
+
+    private Plan copy(@Nullable Moment published, List<Placement> placements, List<Finding> findings) {
         return new Plan(
                 weekwright,
                 scenario,

@@ -36,6 +36,24 @@ public record Fixture(
         played = Ids.listed(played);
     }
 
+    /** A fixture of which no more is known than when it is and whose: at home, of usual weight. */
+    public static Fixture plain(
+            String id, String label, List<String> groups, @Nullable String family, Moment start, int minutes) {
+        return new Fixture(
+                id,
+                label,
+                groups,
+                family == null ? "fixture" : family,
+                start,
+                minutes,
+                null,
+                FixtureWeight.REGULAR,
+                Travel.NONE,
+                null,
+                List.of(),
+                List.of());
+    }
+
     /** The same at another start. */
     public Fixture withStart(Moment start) {
         return copy(start, expected, played);

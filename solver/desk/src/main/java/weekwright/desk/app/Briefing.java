@@ -10,6 +10,7 @@ import weekwright.desk.store.RealDisk;
 import weekwright.desk.store.Revision;
 import weekwright.desk.store.Store;
 import weekwright.desk.store.StoreFault;
+import weekwright.desk.view.BriefPages.Since;
 import weekwright.model.Nearest;
 import weekwright.model.document.Documents;
 import weekwright.model.plan.Plan;
@@ -80,20 +81,25 @@ public final class Briefing {
         }
     }
 
+    /**
+     * What was given out, judged as a plan of the scenario of today, to say what has changed since.
+     *
+     * @return null where nothing was given out of these weeks
+     */
+    public static @Nullable Since since(@Nullable GivenOut given, Scenario scenario, Planner planner) {
+        Plan today = given == null ? null : today(given, scenario);
+        return given == null || today == null
+                ? null
+                : new Since(
+                        given.scenario(),
+                        planner.judgeWithoutRemedies(scenario, today).plan(),
+                        given.plan().published());
+    }
+
     /** The plan, given out now. */
     public static Plan givenOut(Plan plan, Scenario scenario, Clock clock) {
         Moment now = Moment.at(clock.instant().truncatedTo(ChronoUnit.MINUTES), scenario.zone());
-        return new Plan(
-                plan.weekwright(),
-                plan.scenario(),
-                plan.scenarioDigest(),
-                now,
-                plan.solver(),
-                plan.placements(),
-                plan.leftOut(),
-                plan.softened(),
-                plan.totals(),
-                plan.findings());
+        return plan.withPublished(now);
     }
 
     /** The bytes of a plan, to be written. */

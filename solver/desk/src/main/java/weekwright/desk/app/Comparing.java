@@ -39,13 +39,15 @@ public final class Comparing {
     public Comparison of(Sides sides) {
         Side before = sides.before();
         Side after = sides.after();
-        Plan second = planner.judge(after.scenario(), after.plan()).plan();
-        Plan first = planner.judge(before.scenario(), before.plan()).plan();
+        Plan second =
+                planner.judgeWithoutRemedies(after.scenario(), after.plan()).plan();
+        Plan first =
+                planner.judgeWithoutRemedies(before.scenario(), before.plan()).plan();
         if (same(before.scenario(), after.scenario())) {
             return Comparisons.of(after.scenario(), first, second);
         }
-        Plan changed =
-                planner.judge(after.scenario(), moved(first, after.scenario())).plan();
+        Plan changed = planner.judgeWithoutRemedies(after.scenario(), moved(first, after.scenario()))
+                .plan();
         return Comparisons.underChange(after.scenario(), first, changed, second);
     }
 

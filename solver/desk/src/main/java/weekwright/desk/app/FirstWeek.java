@@ -14,6 +14,7 @@ import weekwright.model.scenario.Fixture;
 import weekwright.model.scenario.Group;
 import weekwright.model.scenario.GroupKind;
 import weekwright.model.scenario.Level;
+import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.PerWeek;
 import weekwright.model.scenario.Phase;
 import weekwright.model.scenario.Priority;
@@ -37,6 +38,9 @@ public record FirstWeek(
     /** Id of the squad. */
     public static final String SQUAD = "squad";
 
+    /** How long a fixture lasts until the coach says otherwise. */
+    private static final int FIXTURE_MINUTES = 110;
+
     private static final int DAYS = 7;
     private static final int GRID = 15;
 
@@ -56,6 +60,11 @@ public record FirstWeek(
             new Start("tempo-run", IF_POSSIBLE, Priority.SPARE, FULL_OR_LESS),
             new Start("trunk-and-balance", new PerWeek(0, 2, 2), Priority.SPARE, List.of(Dose.FULL)),
             new Start("mobility", new PerWeek(0, 1, 2), Priority.SPARE, List.of(Dose.FULL)));
+
+    /** A fixture of the squad; it lasts {@value #FIXTURE_MINUTES} minutes until the coach says otherwise. */
+    public static Fixture fixture(int number, String label, Moment start) {
+        return Fixture.plain("fixture-" + number, label, List.of(SQUAD), null, start, FIXTURE_MINUTES);
+    }
 
     public FirstWeek {
         windows = List.copyOf(windows);

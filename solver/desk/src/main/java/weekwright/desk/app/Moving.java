@@ -56,17 +56,7 @@ public final class Moving {
         List<LeftOut> leftOut = plan.leftOut().stream()
                 .filter(left -> !left.id().equals(move.session()))
                 .toList();
-        return new Plan(
-                plan.weekwright(),
-                plan.scenario(),
-                plan.scenarioDigest(),
-                plan.published(),
-                plan.solver(),
-                placements,
-                leftOut,
-                plan.softened(),
-                null,
-                List.of());
+        return plan.withSessions(placements, leftOut);
     }
 
     /** Its id names its group and its family: {@code group/family+whom/week/n}. */

@@ -176,18 +176,7 @@ public final class Pinning {
         if (leftOut != null && !leftOut.isNone()) {
             out.add(new LeftOut(session.id, "target", RuleLevel.WANT, 0, leftOut, 0, List.of(), null, ""));
         }
-        Plan changed = new Plan(
-                plan.weekwright(),
-                plan.scenario(),
-                plan.scenarioDigest(),
-                plan.published(),
-                plan.solver(),
-                placements,
-                out,
-                plan.softened(),
-                null,
-                List.of());
-        return new Pinned(planner.judge(scenario, changed), session.id + ": " + text + ".");
+        return new Pinned(planner.judge(scenario, plan.withSessions(placements, out)), session.id + ": " + text + ".");
     }
 
     private Placement changed(Placement from, Kind kind, String value) {

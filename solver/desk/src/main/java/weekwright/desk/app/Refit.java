@@ -22,7 +22,7 @@ record Refit(Plan plan, int lost) {
     static Refit of(Plan plan, Scenario scenario) {
         List<LeftOut> heldOut =
                 plan.leftOut().stream().filter(left -> left.pin() != null).toList();
-        Plan bare = with(plan, plan.placements(), heldOut);
+        Plan bare = plan.withSessions(plan.placements(), heldOut);
         if (fits(bare, scenario)) {
             return new Refit(bare, 0);
         }
@@ -34,9 +34,9 @@ record Refit(Plan plan, int lost) {
             }
         }
         List<LeftOut> out = heldOut.stream()
-                .filter(left -> fits(with(plan, List.of(), List.of(left)), scenario))
+                .filter(left -> fits(plan.withSessions(List.of(), List.of(left)), scenario))
                 .toList();
-        return new Refit(with(plan, kept, out), plan.placements().size() - kept.size());
+        return new Refit(plan.withSessions(kept, out), plan.placements().size() - kept.size());
     }
 
     /** A placement as it can stay, perhaps without its place and its lead; null where it cannot. */
@@ -53,25 +53,11 @@ record Refit(Plan plan, int lost) {
                 null,
                 null);
         for (Placement trial : List.of(placement, placement.withPin(null), loose)) {
-            if (fits(with(plan, List.of(trial), List.of()), scenario)) {
+            if (fits(plan.withSessions(List.of(trial), List.of()), scenario)) {
                 return trial;
             }
         }
         return null;
-    }
-
-    private static Plan with(Plan plan, List<Placement> placements, List<LeftOut> leftOut) {
-        return new Plan(
-                plan.weekwright(),
-                plan.scenario(),
-                plan.scenarioDigest(),
-                plan.published(),
-                plan.solver(),
-                placements,
-                leftOut,
-                List.of(),
-                null,
-                List.of());
     }
 
     private static boolean fits(Plan plan, Scenario scenario) {

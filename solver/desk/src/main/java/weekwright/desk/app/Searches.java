@@ -14,21 +14,16 @@ import weekwright.desk.app.Search.Glance;
 import weekwright.desk.app.Search.State;
 import weekwright.desk.app.Workplace.Seen;
 import weekwright.desk.store.Outcome;
-import weekwright.engine.Proposal;
 import weekwright.engine.explain.Comparisons;
 import weekwright.engine.explain.Judged;
-import weekwright.engine.search.Budget;
 import weekwright.model.answer.Comparison;
 import weekwright.model.plan.Plan;
-import weekwright.model.scenario.Moment;
 
 /**
  * The searches of all open folders. One runs at a time, with all processors; the others wait in the order in which they
  * were asked for, one a folder at most, so that nobody's week is put off by somebody's many.
  */
 public final class Searches implements AutoCloseable {
-    private static final long SEED = 1;
-    private static final int MOST_THREADS = 64;
     private static final long PATIENCE_MILLIS = 10_000;
 
     private final Planner planner;
@@ -123,7 +118,8 @@ public final class Searches implements AutoCloseable {
         }
         search.becomes(State.RUNNING, "Searching.");
         try {
-            Judged found = planner.propose(proposal(search), search);
+            Judged found = planner.propose(
+                    Proposals.of(search.from().scenario(), start(search), search.seconds(), clock), search);
             if (search.isDropped()) {
                 search.becomes(State.DROPPED, "What was found is dropped; the plan stays as it was.");
             } else {
@@ -136,15 +132,6 @@ public final class Searches implements AutoCloseable {
                     State.FAILED,
                     "A fault of the program (" + fault.getClass().getSimpleName() + "); the plan stays as it was.");
         }
-    }
-
-    private Proposal proposal(Search search) {
-        Seen from = search.from();
-        Plan start = start(search);
-        boolean published = start != null && start.published() != null;
-        Moment now = published ? Moment.at(clock.instant(), from.scenario().zone()) : null;
-        int threads = Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors());
-        return new Proposal(from.scenario(), start, Budget.seconds(search.seconds()), SEED, threads, now);
     }
 
     private static @Nullable Plan start(Search search) {

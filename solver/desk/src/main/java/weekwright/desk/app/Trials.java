@@ -9,18 +9,12 @@ import java.util.concurrent.locks.ReentrantLock;
 import weekwright.desk.app.WhatIfs.Answer;
 import weekwright.desk.app.Workplace.Seen;
 import weekwright.desk.store.Outcome;
-import weekwright.engine.Proposal;
-import weekwright.engine.search.Budget;
 import weekwright.engine.search.Progress;
 import weekwright.model.change.Event;
-import weekwright.model.scenario.Moment;
-import weekwright.model.scenario.Scenario;
 
 /** What would happen if, tried for the page: the last trial of each folder is kept until the coach keeps or drops it. */
 public final class Trials {
     private static final double SECONDS = 3;
-    private static final long SEED = 1;
-    private static final int MOST_THREADS = 64;
 
     private final Planner planner;
     private final Clock clock;
@@ -57,7 +51,7 @@ public final class Trials {
         try {
             Answer answer = new WhatIfs(planner)
                     .of(
-                            proposal(from),
+                            Proposals.of(from.scenario(), from.judged().plan(), SECONDS, clock),
                             from.judged().plan(),
                             events,
                             proposal -> planner.propose(proposal, Progress.SILENT));
@@ -67,19 +61,6 @@ public final class Trials {
         } finally {
             busy.unlock();
         }
-    }
-
-    private Proposal proposal(Seen from) {
-        Scenario scenario = from.scenario();
-        boolean published = from.judged().plan().published() != null;
-        int threads = Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors());
-        return new Proposal(
-                scenario,
-                from.judged().plan(),
-                Budget.seconds(SECONDS),
-                SEED,
-                threads,
-                published ? Moment.at(clock.instant(), scenario.zone()) : null);
     }
 
     /** The last trial of a folder, where it was made from the revision in force. */

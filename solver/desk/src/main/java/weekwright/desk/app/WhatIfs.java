@@ -117,9 +117,9 @@ public final class WhatIfs {
      */
     public Answer of(Proposal asked, Plan plan, List<Event> events, Function<Proposal, Judged> search) {
         Scenario scenario = after(asked.scenario(), events);
-        Plan before = planner.judge(asked.scenario(), plan).plan();
-        Plan standing =
-                planner.judge(scenario, Comparing.moved(before, scenario)).plan();
+        Plan before = planner.judgeWithoutRemedies(asked.scenario(), plan).plan();
+        Plan standing = planner.judgeWithoutRemedies(scenario, Comparing.moved(before, scenario))
+                .plan();
         // It is the old plan that is searched from: that it was made for another scenario is what has to be seen.
         Plan from = Comparing.moved(before, scenario);
         Judged found =

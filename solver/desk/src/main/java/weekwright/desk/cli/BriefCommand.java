@@ -4,8 +4,8 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import weekwright.desk.app.AtomicFile;
 import weekwright.desk.app.Briefing;
 import weekwright.desk.app.Briefing.GivenOut;
@@ -22,7 +22,6 @@ import weekwright.desk.view.BriefText;
 import weekwright.desk.view.Plain;
 import weekwright.engine.explain.Judged;
 import weekwright.model.plan.Plan;
-import weekwright.model.plan.Totals;
 import weekwright.model.scenario.Scenario;
 
 /** Tells the week to those who lead the team, and to those who train. */
@@ -38,15 +37,8 @@ import weekwright.model.scenario.Scenario;
 final class BriefCommand implements Callable<Integer> {
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "SCENARIO", description = "What the coach knows and wants, or a folder.")
-    private String scenario = "";
-
-    @Parameters(
-            index = "1",
-            arity = "0..1",
-            paramLabel = "PLAN",
-            description = "The plan, or - for standard input; a folder brings its own.")
-    private @Nullable String plan;
+    @Mixin
+    private final Given given = new Given();
 
     @Option(names = "--group", paramLabel = "ID", description = "Only this group.")
     private @Nullable String group;
@@ -87,8 +79,8 @@ final class BriefCommand implements Callable<Integer> {
         Target target = asked.html == null ? null : AtomicFile.at(Inputs.path(asked.html));
         Inputs inputs = new Inputs(around.in());
         Work work = publish
-                ? Work.toChange(inputs, scenario, plan, null, around.clock())
-                : Work.toRead(inputs, scenario, plan);
+                ? Work.toChange(inputs, given.scenario, given.plan, null, around.clock())
+                : Work.toRead(inputs, given.scenario, given.plan);
         if (publish && work.target() == null) {
             throw new InputFault(
                     "--publish needs a folder in place of SCENARIO: without one there is nowhere to note it");
@@ -97,7 +89,10 @@ final class BriefCommand implements Callable<Integer> {
         Scenario read = work.scenario();
         Wish wish =
                 new Wish(Briefing.week(read, week), Briefing.group(read, group), since(inputs, read, work.planned()));
-        Judged judged = around.planner().judge(read, work.planned());
+        // A plan that is kept keeps what would help.
+        Judged judged = publish
+                ? around.planner().judge(read, work.planned())
+                : around.planner().judgeWithoutRemedies(read, work.planned());
         BriefPage page = BriefPages.of(read, judged, wish);
         if (target != null) {
             around.err().println(Plain.text(target.write(BriefHtml.of(page), "Brief")));
@@ -105,28 +100,21 @@ final class BriefCommand implements Callable<Integer> {
             new Output(around.out()).text(asked.text ? BriefText.chat(page) : BriefText.of(page, around.ink()));
         }
         publish(work, judged.plan());
-        Totals totals = judged.plan().totals();
-        return totals != null && totals.must() > 0 ? Exit.MUST_BROKEN : Exit.DONE;
+        return Exit.of(judged.plan().totals());
     }
 
     private @Nullable Since since(Inputs inputs, Scenario read, Plan now) {
-        GivenOut given = since == null
-                ? Briefing.in(scenario, now, around.clock())
+        GivenOut before = since == null
+                ? Briefing.in(given.scenario, now, around.clock())
                 : new GivenOut(null, inputs.plan(since, read));
-        Plan today = given == null ? null : Briefing.today(given, read);
-        return given == null || today == null
-                ? null
-                : new Since(
-                        given.scenario(),
-                        around.planner().judge(read, today).plan(),
-                        given.plan().published());
+        return Briefing.since(before, read, around.planner());
     }
 
     private void publish(Work work, Plan judged) {
         Target folder = publish ? work.target() : null;
         if (folder != null) {
-            Plan given = Briefing.givenOut(judged, work.scenario(), around.clock());
-            around.err().println(Plain.text(folder.write(Briefing.bytes(given), "Given out")));
+            Plan out = Briefing.givenOut(judged, work.scenario(), around.clock());
+            around.err().println(Plain.text(folder.write(Briefing.bytes(out), "Given out")));
             around.tell(folder.news());
         }
     }

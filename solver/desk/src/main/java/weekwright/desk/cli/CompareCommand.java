@@ -65,6 +65,6 @@ final class CompareCommand implements Callable<Integer> {
         } else {
             out.text(CompareText.of(comparison, around.ink()));
         }
-        return comparison.after().must() > 0 ? Exit.MUST_BROKEN : Exit.DONE;
+        return Exit.of(comparison.after());
     }
 }

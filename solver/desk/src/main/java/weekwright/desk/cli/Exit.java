@@ -1,5 +1,8 @@
 package weekwright.desk.cli;
 
+import org.jspecify.annotations.Nullable;
+import weekwright.model.plan.Totals;
+
 /** What the program's end says to whoever called it. */
 final class Exit {
     /** Done. */
@@ -16,4 +19,9 @@ final class Exit {
     static final int INTERRUPTED = 130;
 
     private Exit() {}
+
+    /** What is said of a plan by its totals; one that was not judged has none. */
+    static int of(@Nullable Totals totals) {
+        return totals != null && totals.must() > 0 ? MUST_BROKEN : DONE;
+    }
 }

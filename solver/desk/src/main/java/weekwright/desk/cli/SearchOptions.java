@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
 import weekwright.desk.app.InputFault;
+import weekwright.desk.app.Proposals;
 import weekwright.engine.Proposal;
 import weekwright.engine.search.Budget;
 import weekwright.model.plan.Plan;
@@ -14,7 +15,6 @@ import weekwright.model.scenario.Scenario;
 final class SearchOptions {
     private static final double USUAL_SECONDS = 5;
     private static final double MOST_SECONDS = 86_400;
-    private static final int MOST_THREADS = 64;
 
     @ArgGroup(exclusive = true)
     private @Nullable Length length;
@@ -55,12 +55,18 @@ final class SearchOptions {
      */
     void check() {
         budget();
-        side();
+        side(threads);
     }
 
     /** What to search for. */
     Proposal proposal(Surroundings around, Scenario scenario, @Nullable Plan from) {
-        return new Proposal(scenario, from, budget(), seed, side(), now(around, scenario, from));
+        return new Proposal(
+                scenario,
+                from,
+                budget(),
+                seed,
+                side(threads),
+                now == null ? Proposals.now(scenario, from, around.clock()) : now);
     }
 
     private Budget budget() {
@@ -68,18 +74,30 @@ final class SearchOptions {
             return Budget.seconds(USUAL_SECONDS);
         }
         if (length.moves != null) {
-            return Budget.moves(
-                    checked(length.moves > 0, "--moves", length.moves, "a whole number from 1", length.moves));
+            return budget(length.moves);
         }
         double seconds = length.seconds == null ? USUAL_SECONDS : length.seconds;
         boolean right = seconds > 0 && seconds <= MOST_SECONDS;
         return Budget.seconds(checked(right, "--seconds", seconds, "more than 0 and at most 86400", seconds));
     }
 
-    private int side() {
-        int asked =
-                threads == null ? Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()) : threads;
-        return checked(asked >= 1 && asked <= MOST_THREADS, "--threads", asked, "1 to 64", asked);
+    /**
+     * So many moves.
+     *
+     * @throws InputFault when there are none
+     */
+    static Budget budget(long moves) {
+        return Budget.moves(checked(moves > 0, "--moves", moves, "a whole number from 1", moves));
+    }
+
+    /**
+     * Searches side by side: as many as asked for, or one a processor.
+     *
+     * @throws InputFault when they are too few or too many
+     */
+    static int side(@Nullable Integer threads) {
+        int asked = threads == null ? Proposals.threads() : threads;
+        return checked(asked >= 1 && asked <= Proposals.MOST_THREADS, "--threads", asked, "1 to 64", asked);
     }
 
     private static <T> T checked(boolean right, String option, Object given, String wanted, T value) {
@@ -87,13 +105,5 @@ final class SearchOptions {
             throw new InputFault(option + " is " + given + ": give " + wanted);
         }
         return value;
-    }
-
-    /** Only a published plan asks what time it is. */
-    private @Nullable Moment now(Surroundings around, Scenario scenario, @Nullable Plan from) {
-        if (now != null || from == null || from.published() == null) {
-            return now;
-        }
-        return Moment.at(around.clock().instant(), scenario.zone());
     }
 }

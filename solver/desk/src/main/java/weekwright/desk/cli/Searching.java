@@ -1,5 +1,7 @@
 package weekwright.desk.cli;
 
+import java.util.function.Consumer;
+import java.util.function.Function;
 import weekwright.engine.Proposal;
 import weekwright.engine.explain.Judged;
 
@@ -7,16 +9,30 @@ import weekwright.engine.explain.Judged;
 final class Searching {
     private Searching() {}
 
+    /** A search for the best plan. */
     static Judged run(Surroundings around, Proposal proposal) {
+        return interruptible(
+                around,
+                "the best plan so far",
+                ProgressReport::begin,
+                report -> around.planner().propose(proposal, report));
+    }
+
+    /**
+     * Any search.
+     *
+     * @param follows what follows when it is interrupted
+     */
+    static <T> T interruptible(
+            Surroundings around, String follows, Consumer<ProgressReport> begin, Function<ProgressReport, T> search) {
         Interrupts interrupts = new Interrupts(
-                () -> around.err()
-                        .println("\nStopping: the best plan so far follows. Interrupt again to stop at once."),
+                () -> around.err().println("\nStopping: " + follows + " follows. Interrupt again to stop at once."),
                 () -> Runtime.getRuntime().halt(Exit.INTERRUPTED));
         interrupts.listen();
         ProgressReport report = new ProgressReport(around.err(), around.live(), System::nanoTime, interrupts::asked);
-        report.begin();
+        begin.accept(report);
         try {
-            return around.planner().propose(proposal, report);
+            return search.apply(report);
         } finally {
             report.end();
         }

@@ -1,6 +1,5 @@
 package weekwright.desk.cli;
 
-import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
@@ -100,10 +99,7 @@ final class SheetCommand implements Callable<Integer> {
     }
 
     private byte[] pdf(SheetPage page) {
-        String lacking = SheetPdf.lacking(page);
-        if (!lacking.isEmpty()) {
-            around.tell(List.of("The font for paper lacks " + lacking + ": print the page of --html instead."));
-        }
+        around.tellLacking(SheetPdf.lacking(page));
         return SheetPdf.of(page);
     }
 }

@@ -8,7 +8,6 @@ import weekwright.desk.view.PlanPages;
 import weekwright.desk.view.TextPage;
 import weekwright.engine.explain.Judged;
 import weekwright.model.document.Documents;
-import weekwright.model.plan.Totals;
 import weekwright.model.scenario.Scenario;
 
 /** A judged plan on its way out. */
@@ -58,7 +57,6 @@ final class Shown {
 
     /** What the program's end says of the plan. */
     int exit() {
-        Totals totals = judged.plan().totals();
-        return totals != null && totals.must() > 0 ? Exit.MUST_BROKEN : Exit.DONE;
+        return Exit.of(judged.plan().totals());
     }
 }

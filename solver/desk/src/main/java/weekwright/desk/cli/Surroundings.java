@@ -62,6 +62,13 @@ record Surroundings(
         sentences.forEach(sentence -> err.println(Plain.text(sentence)));
     }
 
+    /** Tells which letters the font for paper lacks, if any. */
+    void tellLacking(String letters) {
+        if (!letters.isEmpty()) {
+            tell(List.of("The font for paper lacks " + letters + ": print the page of --html instead."));
+        }
+    }
+
     @SuppressWarnings("SystemConsoleNull") // What later versions of Java give instead of null is asked below.
     private static boolean isTerminal() {
         Console console = System.console();

@@ -3,13 +3,14 @@ package weekwright.desk.cli;
 import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import weekwright.desk.app.AtomicFile;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Work;
 import weekwright.desk.export.Tables;
 import weekwright.desk.view.Plain;
+import weekwright.engine.explain.Judged;
 
 /** Writes a plan as a table for a spreadsheet. */
 @Command(
@@ -24,15 +25,8 @@ import weekwright.desk.view.Plain;
 final class TableCommand implements Runnable {
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "SCENARIO", description = "What the coach knows and wants, or a folder.")
-    private String scenario = "";
-
-    @Parameters(
-            index = "1",
-            arity = "0..1",
-            paramLabel = "PLAN",
-            description = "The plan, or - for standard input; a folder brings its own.")
-    private @Nullable String plan;
+    @Mixin
+    private final Given given = new Given();
 
     @Option(names = "--what", paramLabel = "NAME", description = "plan (usual), findings, loads or bookings.")
     private String what = "plan";
@@ -57,9 +51,11 @@ final class TableCommand implements Runnable {
     public void run() {
         AtomicFile file = output == null ? null : AtomicFile.at(Inputs.path(output));
         Tables.Kind kind = Tables.Kind.named(what);
-        Work work = Work.toRead(new Inputs(around.in()), scenario, plan);
-        String table =
-                Tables.of(kind, work.scenario(), around.planner().judge(work.scenario(), work.planned()), semicolons);
+        Work work = Work.toRead(new Inputs(around.in()), given.scenario, given.plan);
+        Judged judged = kind == Tables.Kind.FINDINGS
+                ? around.planner().judge(work.scenario(), work.planned())
+                : around.planner().judgeWithoutRemedies(work.scenario(), work.planned());
+        String table = Tables.of(kind, work.scenario(), judged, semicolons);
         if (file == null) {
             new Output(around.out()).text(table);
         } else {

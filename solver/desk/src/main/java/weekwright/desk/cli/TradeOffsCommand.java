@@ -4,10 +4,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import weekwright.desk.app.Asking;
-import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Work;
 import weekwright.desk.view.TradeOffsText;
@@ -27,19 +26,10 @@ import weekwright.model.document.Documents;
             "Everything that could go is really searched for. Interrupt it (Ctrl-C) to take what is known so far."
         })
 final class TradeOffsCommand implements Callable<Integer> {
-    private static final int MOST_THREADS = 64;
-
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "SCENARIO", description = "What the coach knows and wants, or a folder.")
-    private String scenario = "";
-
-    @Parameters(
-            index = "1",
-            arity = "0..1",
-            paramLabel = "PLAN",
-            description = "The plan, or - for standard input; a folder brings its own.")
-    private @Nullable String plan;
+    @Mixin
+    private final Given given = new Given();
 
     @Option(
             names = "--moves",
@@ -66,9 +56,9 @@ final class TradeOffsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Budget budget = budget();
-        int side = side();
-        Work work = Work.toRead(new Inputs(around.in()), scenario, plan);
+        Budget budget = SearchOptions.budget(moves);
+        int side = SearchOptions.side(threads);
+        Work work = Work.toRead(new Inputs(around.in()), given.scenario, given.plan);
         TradeOffs answer = asked(new Proposal(work.scenario(), work.plan(), budget, seed, side, null));
         Output out = new Output(around.out());
         if (json) {
@@ -76,37 +66,14 @@ final class TradeOffsCommand implements Callable<Integer> {
         } else {
             out.text(TradeOffsText.of(answer, around.ink()));
         }
-        return answer.totals().must() > 0 ? Exit.MUST_BROKEN : Exit.DONE;
+        return Exit.of(answer.totals());
     }
 
     private TradeOffs asked(Proposal proposal) {
-        Interrupts interrupts = new Interrupts(
-                () -> around.err()
-                        .println("\nStopping: what is known so far follows. Interrupt again to stop at once."),
-                () -> Runtime.getRuntime().halt(Exit.INTERRUPTED));
-        interrupts.listen();
-        ProgressReport report = new ProgressReport(around.err(), around.live(), System::nanoTime, interrupts::asked);
-        report.beginMany();
-        try {
-            return Asking.tradeOffs(proposal, report, report::trying);
-        } finally {
-            report.end();
-        }
-    }
-
-    private Budget budget() {
-        if (moves < 1) {
-            throw new InputFault("--moves is " + moves + ": give a whole number from 1");
-        }
-        return Budget.moves(moves);
-    }
-
-    private int side() {
-        int asked =
-                threads == null ? Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()) : threads;
-        if (asked < 1 || asked > MOST_THREADS) {
-            throw new InputFault("--threads is " + asked + ": give 1 to 64");
-        }
-        return asked;
+        return Searching.interruptible(
+                around,
+                "what is known so far",
+                ProgressReport::beginMany,
+                report -> Asking.tradeOffs(proposal, report, report::trying));
     }
 }

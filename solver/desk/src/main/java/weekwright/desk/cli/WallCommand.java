@@ -4,8 +4,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import weekwright.desk.app.AtomicFile;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
@@ -30,15 +30,8 @@ import weekwright.model.scenario.Scenario;
 final class WallCommand implements Runnable {
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "SCENARIO", description = "What the coach knows and wants, or a folder.")
-    private String scenario = "";
-
-    @Parameters(
-            index = "1",
-            arity = "0..1",
-            paramLabel = "PLAN",
-            description = "The plan, or - for standard input; a folder brings its own.")
-    private @Nullable String plan;
+    @Mixin
+    private final Given given = new Given();
 
     @Option(names = "--week", paramLabel = "N", description = "Which week of the plan, from 1.")
     private int week = 1;
@@ -66,7 +59,7 @@ final class WallCommand implements Runnable {
     public void run() {
         String output = form.html == null ? form.pdf : form.html;
         AtomicFile file = AtomicFile.at(Inputs.path(output == null ? "" : output));
-        Work work = Work.toRead(new Inputs(around.in()), scenario, plan);
+        Work work = Work.toRead(new Inputs(around.in()), given.scenario, given.plan);
         Scenario read = work.scenario();
         if (week < 1 || week > read.weeks()) {
             throw new InputFault("--week is " + week + ", and the plan has "
@@ -75,15 +68,12 @@ final class WallCommand implements Runnable {
         List<String> groups = group == null
                 ? read.groups().stream().map(Group::id).toList()
                 : List.of(Whose.group(read, group).id());
-        WallPage page = WallPages.of(read, around.planner().judge(read, work.planned()), week, groups);
+        WallPage page = WallPages.of(read, around.planner().judgeWithoutRemedies(read, work.planned()), week, groups);
         around.err().println(Plain.text(file.write(form.pdf == null ? Wall.html(page) : pdf(page), "Wall page")));
     }
 
     private byte[] pdf(WallPage page) {
-        String lacking = Wall.lacking(page);
-        if (!lacking.isEmpty()) {
-            around.tell(List.of("The font for paper lacks " + lacking + ": print the page of --html instead."));
-        }
+        around.tellLacking(Wall.lacking(page));
         return Wall.pdf(page);
     }
 }

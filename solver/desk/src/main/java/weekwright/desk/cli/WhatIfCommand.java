@@ -131,7 +131,7 @@ final class WhatIfCommand implements Callable<Integer> {
         } finally {
             print(answer, question, EventText.besides(work.scenario(), events));
         }
-        return answer.comparison().after().must() > 0 ? Exit.MUST_BROKEN : Exit.DONE;
+        return Exit.of(answer.comparison().after());
     }
 
     private List<Event> events(Scenario read) {

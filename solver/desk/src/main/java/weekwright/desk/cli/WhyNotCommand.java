@@ -64,6 +64,6 @@ final class WhyNotCommand implements Callable<Integer> {
         } else {
             out.text(WhyNotText.of(answer));
         }
-        return answer.totals().must() > 0 ? Exit.MUST_BROKEN : Exit.DONE;
+        return Exit.of(answer.totals());
     }
 }

@@ -4,18 +4,14 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import weekwright.model.scenario.Fixture;
-import weekwright.model.scenario.FixtureWeight;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Scenario;
-import weekwright.model.scenario.Travel;
 
 /** Makes the rows of a preview of fixtures, each with what it does to the scenario. */
 final class FixtureRows {
-    private static final String FAMILY = "fixture";
 
     private final ZoneId zone;
     private final Wanted wanted;
@@ -89,19 +85,7 @@ final class FixtureRows {
     }
 
     private Fixture fixture(String id, String label, Instant start, int minutes) {
-        return new Fixture(
-                id,
-                label,
-                List.of(group),
-                Objects.requireNonNullElse(wanted.family(), FAMILY),
-                Moment.at(start, zone),
-                minutes,
-                null,
-                FixtureWeight.REGULAR,
-                Travel.NONE,
-                null,
-                List.of(),
-                List.of());
+        return Fixture.plain(id, label, List.of(group), wanted.family(), Moment.at(start, zone), minutes);
     }
 
     private static String label(Found entry, Remarks remarks) {

@@ -18,9 +18,7 @@ import weekwright.model.scenario.ClockTime;
 import weekwright.model.scenario.Facility;
 import weekwright.model.scenario.FacilityKind;
 import weekwright.model.scenario.Fixture;
-import weekwright.model.scenario.FixtureWeight;
 import weekwright.model.scenario.Moment;
-import weekwright.model.scenario.Travel;
 import weekwright.model.scenario.Weekday;
 import weekwright.model.scenario.Window;
 
@@ -28,7 +26,6 @@ import weekwright.model.scenario.Window;
 public final class NewWeek {
     private static final Pattern FREE = Pattern.compile("(.+?)\\s+(\\d{1,2}:\\d{2})\\s*[-–]\\s*(\\d{1,2}:\\d{2})");
     private static final Pattern FIXTURE = Pattern.compile("(\\d{4}-\\d{2}-\\d{2})[T ](\\d{1,2}:\\d{2})(?:\\s+(.+))?");
-    private static final int FIXTURE_MINUTES = 110;
 
     private NewWeek() {}
 
@@ -95,19 +92,7 @@ public final class NewWeek {
         try {
             Moment start = Moment.of(LocalDateTime.parse(fixture.group(1) + "T" + padded(fixture.group(2))));
             String name = fixture.group(3) == null ? "" : Labels.clean(fixture.group(3), new Remarks());
-            return new Fixture(
-                    "fixture-" + number,
-                    name.isEmpty() ? "Fixture " + number : name,
-                    List.of(FirstWeek.SQUAD),
-                    "fixture",
-                    start,
-                    FIXTURE_MINUTES,
-                    null,
-                    FixtureWeight.REGULAR,
-                    Travel.NONE,
-                    null,
-                    List.of(),
-                    List.of());
+            return FirstWeek.fixture(number, name.isEmpty() ? "Fixture " + number : name, start);
         } catch (DateTimeException e) {
             throw new InputFault("the fixture is \"" + cut(text) + "\", and that time does not exist");
         }

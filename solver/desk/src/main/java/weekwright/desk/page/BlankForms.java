@@ -22,9 +22,7 @@ import weekwright.model.scenario.ClockTime;
 import weekwright.model.scenario.Facility;
 import weekwright.model.scenario.FacilityKind;
 import weekwright.model.scenario.Fixture;
-import weekwright.model.scenario.FixtureWeight;
 import weekwright.model.scenario.Moment;
-import weekwright.model.scenario.Travel;
 import weekwright.model.scenario.Weekday;
 import weekwright.model.scenario.Window;
 
@@ -35,7 +33,6 @@ final class BlankForms {
     private static final List<String> PLACES =
             List.of("Running track", "Grass or turf field", "Hill", "Hall", "Weights room", "Pool");
     private static final int FIXTURES = 3;
-    private static final int FIXTURE_MINUTES = 110;
     private static final String FROM = "09:00";
     private static final String TO = "17:00";
 
@@ -202,26 +199,10 @@ final class BlankForms {
                 Moment start = nothing ? null : moment(field);
                 if (start != null) {
                     String label = field.label().isEmpty() ? "Fixture" : field.label();
-                    fixtures.add(fixture("fixture-" + (fixtures.size() + 1), label, start));
+                    fixtures.add(FirstWeek.fixture(fixtures.size() + 1, label, start));
                 }
             }
             return fixtures;
-        }
-
-        private static Fixture fixture(String id, String label, Moment start) {
-            return new Fixture(
-                    id,
-                    label,
-                    List.of(FirstWeek.SQUAD),
-                    "fixture",
-                    start,
-                    FIXTURE_MINUTES,
-                    null,
-                    FixtureWeight.REGULAR,
-                    Travel.NONE,
-                    null,
-                    List.of(),
-                    List.of());
         }
 
         private @Nullable Moment moment(FixtureField field) {

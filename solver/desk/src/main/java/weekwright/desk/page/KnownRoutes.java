@@ -2,7 +2,6 @@ package weekwright.desk.page;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.util.List;
 import weekwright.desk.app.Workplace;
 import weekwright.desk.app.Workplace.Seen;
@@ -142,9 +141,6 @@ final class KnownRoutes {
         Part part = part(request);
         String label = form.label() + " " + done;
         Outcome outcome = place.change(seen.revision().number(), label, form.changed());
-        if (outcome instanceof Outcome.Stale) {
-            throw weeks.moved(request, place.now(), seen.revision().number());
-        }
-        request.redirect(WeekRoutes.base(request) + "/knowns#" + part.id(), HttpStatus.SEE_OTHER);
+        weeks.done(request, place, seen, outcome, "/knowns#" + part.id());
     }
 }

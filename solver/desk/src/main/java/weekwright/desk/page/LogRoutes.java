@@ -2,7 +2,6 @@ package weekwright.desk.page;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
@@ -268,10 +267,11 @@ final class LogRoutes {
         }
         String label = planned.label() + (out ? " taken out of the log" : " written down");
         Outcome outcome = place.log(seen.revision().number(), label, form.changed());
-        if (outcome instanceof Outcome.Stale) {
-            throw weeks.moved(request, place.now(), seen.revision().number());
-        }
-        request.redirect(
-                WeekRoutes.base(request) + "/log?day=" + planned.entry().start().date(), HttpStatus.SEE_OTHER);
+        weeks.done(
+                request,
+                place,
+                seen,
+                outcome,
+                "/log?day=" + planned.entry().start().date());
     }
 }

@@ -2,14 +2,12 @@ package weekwright.desk.page;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.app.Briefing;
-import weekwright.desk.app.Briefing.GivenOut;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Sheeting;
 import weekwright.desk.app.Workplace;
@@ -144,17 +142,8 @@ final class PaperRoutes {
         return Briefing.week(scenario, week != null && week.matches("[0-9]{1,3}") ? Integer.parseInt(week) : 1);
     }
 
-    private @Nullable Since since(Workplace place, Seen seen) {
-        GivenOut given = place.givenOut();
-        Plan today = given == null ? null : Briefing.today(given, seen.scenario());
-        return given == null || today == null
-                ? null
-                : new Since(
-                        given.scenario(),
-                        place.planner()
-                                .judgeWithoutRemedies(seen.scenario(), today)
-                                .plan(),
-                        given.plan().published());
+    private static @Nullable Since since(Workplace place, Seen seen) {
+        return Briefing.since(place.givenOut(), seen.scenario(), place.planner());
     }
 
     private void sheet(Context request) {
@@ -236,9 +225,6 @@ final class PaperRoutes {
         Plan given = Briefing.givenOut(seen.judged().plan(), seen.scenario(), clock);
         Outcome outcome =
                 place.save(seen.revision().number(), "Given out", seen.judged().with(given));
-        if (outcome instanceof Outcome.Stale) {
-            throw weeks.moved(request, place.now(), seen.revision().number());
-        }
-        request.redirect(WeekRoutes.base(request) + "/paper", HttpStatus.SEE_OTHER);
+        weeks.done(request, place, seen, outcome, "/paper");
     }
 }

@@ -2,7 +2,6 @@ package weekwright.desk.page;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -131,11 +130,7 @@ final class RuleRoutes {
         }
         String label = "Rule “" + rule(request).title() + "” " + (usual ? "as usual again" : "changed");
         Outcome outcome = place.change(seen.revision().number(), label, form.changed());
-        if (outcome instanceof Outcome.Stale) {
-            throw weeks.moved(request, place.now(), seen.revision().number());
-        }
         String scope = request.pathParam("scope");
-        request.redirect(
-                WeekRoutes.base(request) + "/rules" + (scope.equals(ALL) ? "" : "?of=" + scope), HttpStatus.SEE_OTHER);
+        weeks.done(request, place, seen, outcome, "/rules" + (scope.equals(ALL) ? "" : "?of=" + scope));
     }
 }

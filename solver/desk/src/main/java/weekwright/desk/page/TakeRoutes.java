@@ -2,7 +2,6 @@ package weekwright.desk.page;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Base64;
@@ -179,9 +178,6 @@ final class TakeRoutes {
     private void take(Context request, Workplace place, Seen seen, Scenario taken, String counts) {
         String label = label(What.named(field(request, "what"))).replaceFirst(" \\(.*", "") + " taken in: " + counts;
         Outcome outcome = place.change(seen.revision().number(), label, taken);
-        if (outcome instanceof Outcome.Stale) {
-            throw weeks.moved(request, place.now(), seen.revision().number());
-        }
-        request.redirect(WeekRoutes.base(request) + "/knowns", HttpStatus.SEE_OTHER);
+        weeks.done(request, place, seen, outcome, "/knowns");
     }
 }

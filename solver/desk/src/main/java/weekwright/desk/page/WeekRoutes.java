@@ -105,6 +105,14 @@ final class WeekRoutes {
         return WeekPages.saved(seen.revision(), seen.scenario());
     }
 
+    /** Goes to a page after a change that was asked for from what was seen; what comes late is refused. */
+    void done(Context request, Workplace place, Seen seen, Outcome outcome, String page) {
+        if (outcome instanceof Outcome.Stale) {
+            throw moved(request, place.now(), seen.revision().number());
+        }
+        request.redirect(base(request) + page, HttpStatus.SEE_OTHER);
+    }
+
     private Refusal stale(Context request, Outcome.Stale stale) {
         List<Way> ways = new ArrayList<>();
         ways.add(new Way("Show what is in force", base(request)));

@@ -130,10 +130,7 @@ final class WhatIfRoutes {
         Workplace place = weeks.place(request);
         Seen seen = weeks.seen(request, place);
         Outcome outcome = trials.keep(place);
-        if (outcome instanceof Outcome.Stale) {
-            throw weeks.moved(request, place.now(), seen.revision().number());
-        }
-        request.redirect(WeekRoutes.base(request), HttpStatus.SEE_OTHER);
+        weeks.done(request, place, seen, outcome, "");
     }
 
     private void drop(Context request) {

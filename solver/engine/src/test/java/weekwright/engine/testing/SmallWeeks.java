@@ -131,19 +131,7 @@ public final class SmallWeeks {
     /** All fixtures one day earlier. */
     private static List<Fixture> fixtures(Scenario scenario) {
         return scenario.fixtures().stream()
-                .map(f -> new Fixture(
-                        f.id(),
-                        f.label(),
-                        f.groups(),
-                        f.family(),
-                        Moment.of(f.start().date().minusDays(1).atTime(14, 30)),
-                        f.minutes(),
-                        f.playMinutes(),
-                        f.weight(),
-                        f.travel(),
-                        f.taperDays(),
-                        f.expected(),
-                        f.played()))
+                .map(f -> f.withStart(Moment.of(f.start().date().minusDays(1).atTime(14, 30))))
                 .toList();
     }
 
