@@ -9,6 +9,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.view.FormField;
 import weekwright.desk.view.FormField.Control;
+import weekwright.model.change.AsPlanned;
 import weekwright.model.document.DocumentException;
 import weekwright.model.document.Documents;
 import weekwright.model.document.Shape;
@@ -30,19 +31,19 @@ public final class LogForm {
     private String fresh = "";
     private @Nullable Log changed;
 
-    private LogForm(Scenario scenario, Log log, LogEntry planned) {
+    private LogForm(Scenario scenario, Log log, AsPlanned planned) {
         this.scenario = scenario;
         this.document = Documents.apart(log);
         List<LogEntry> entries = log.entries();
         int found = -1;
         for (int i = 0; i < entries.size(); i++) {
-            found = same(entries.get(i), planned) ? i : found;
+            found = planned.isOf(entries.get(i)) ? i : found;
         }
         there = found >= 0;
         index = there ? found : entries.size();
         entry = there
                 ? Paths.map(Paths.list(document.get(ENTRIES)).get(found))
-                : Paths.map(Paths.list(Documents.apart(new Log(1, scenario.id(), List.of(planned)))
+                : Paths.map(Paths.list(Documents.apart(new Log(1, scenario.id(), List.of(planned.entry())))
                                 .get(ENTRIES))
                         .get(0));
     }
@@ -53,20 +54,8 @@ public final class LogForm {
      * @param log what was written down so far, or null
      * @param planned how it would be written down if it went as planned
      */
-    public static LogForm of(Scenario scenario, @Nullable Log log, LogEntry planned) {
+    public static LogForm of(Scenario scenario, @Nullable Log log, AsPlanned planned) {
         return new LogForm(scenario, log == null ? new Log(Scenario.VERSION, scenario.id(), List.of()) : log, planned);
-    }
-
-    /** Whether an entry is of something planned: of the same session or fixture, or else of the same family and start. */
-    public static boolean same(LogEntry entry, LogEntry planned) {
-        if (planned.placement() != null || planned.fixture() != null) {
-            return Objects.equals(entry.placement(), planned.placement())
-                    && Objects.equals(entry.fixture(), planned.fixture())
-                    && entry.group().equals(planned.group());
-        }
-        return entry.group().equals(planned.group())
-                && entry.family().equals(planned.family())
-                && entry.start().equals(planned.start());
     }
 
     private static Shape shape() {
@@ -86,7 +75,7 @@ public final class LogForm {
      */
     public LogForm filled(Map<String, List<String>> sent, String quick, String metres) {
         entry = new Sent(sent).fields(shape(), entry, ENTRIES, "");
-        QuickLines lines = new QuickLines(scenario, metres);
+        QuickLines lines = new QuickLines(scenario, OtherUnits.read(metres.strip(), "m", false));
         List<Object> people = lines.over(Paths.list(entry.get("people")), quick);
         if (!people.isEmpty()) {
             entry.put("people", people);

@@ -129,6 +129,7 @@ public final class Desk implements AutoCloseable {
         new StartRoutes(shelf, searches, templates).add(config.routes);
         WeekRoutes weeks = new WeekRoutes(shelf, searches, templates);
         weeks.add(config.routes);
+        new NextRoutes(shelf, weeks, searches, templates).add(config.routes);
         new HoldRoutes(weeks, templates).add(config.routes);
         new SearchRoutes(weeks, searches, templates).add(config.routes);
         new KnownRoutes(weeks, templates).add(config.routes);
