@@ -18,7 +18,7 @@ import weekwright.model.scenario.LogEntry;
 import weekwright.model.scenario.Scenario;
 
 /** What was done of a session or a fixture, in a form; read with the whole log as if it came from a file. */
-public final class LogForm {
+public final class LogForm implements Editable {
     private static final String ENTRIES = "entries";
 
     private final Scenario scenario;
@@ -84,19 +84,17 @@ public final class LogForm {
         return this;
     }
 
-    /** Adds an empty row to a list. */
-    public LogForm grown(String list) {
+    @Override
+    public void grow(String list) {
         fresh = Rows.grown(shape(), entry, list);
-        return this;
     }
 
-    /** Takes a row out of a list. */
-    public LogForm shrunk(String row) {
+    @Override
+    public void shrink(String row) {
         Rows.shrunk(shape(), entry, row);
-        return this;
     }
 
-    /** Reads the whole log with the entry in it; whether nothing is wrong. */
+    @Override
     public boolean read(boolean half) {
         List<Object> entries = Paths.list(document.get(ENTRIES));
         if (index < entries.size()) {
@@ -108,7 +106,7 @@ public final class LogForm {
         return whole(half) && unread.isEmpty();
     }
 
-    /** Reads the whole log without the entry. */
+    @Override
     public boolean without() {
         List<Object> entries = Paths.list(document.get(ENTRIES));
         if (index < entries.size()) {
@@ -138,14 +136,14 @@ public final class LogForm {
         return changed;
     }
 
-    /** The fields as they are to be shown. */
+    @Override
     public FormField shown() {
         Map<String, Object> values = new LinkedHashMap<>(entry);
         List<FormField> parts = new Fields(new Offers(scenario), wrong, fresh).of(shape(), values, ENTRIES, "");
         return new FormField(Control.PART, "", "", "", "", false, false, "", "", List.of(), parts, List.of(), false);
     }
 
-    /** What is wrong and belongs to no field; to be asked after {@link #shown}. */
+    @Override
     public List<String> elsewhere() {
         List<String> all = new ArrayList<>(unread);
         all.addAll(wrong.rest());

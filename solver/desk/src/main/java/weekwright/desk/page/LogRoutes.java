@@ -7,9 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import weekwright.desk.app.Workplace;
 import weekwright.desk.app.Workplace.Seen;
 import weekwright.desk.form.LogForm;
@@ -26,26 +24,17 @@ import weekwright.model.scenario.LogEntry;
 import weekwright.model.scenario.Scenario;
 
 /** What was done, day by day. */
-final class LogRoutes {
-    private static final int UNUSABLE = 422;
-    private static final String ADD = "add:";
-    private static final String REMOVE = "remove:";
-
-    private final WeekRoutes weeks;
-    private final Templates templates;
+final class LogRoutes extends FormRoutes<LogForm> {
     private final Clock clock;
 
     LogRoutes(WeekRoutes weeks, Templates templates, Clock clock) {
-        this.weeks = weeks;
-        this.templates = templates;
+        super(weeks, templates);
         this.clock = clock;
     }
 
     void add(RoutesConfig routes) {
         routes.get("/w/{folder}/log", this::day);
-        routes.get("/w/{folder}/log/entry", this::show);
-        routes.post("/w/{folder}/log/entry", this::done);
-        routes.post("/w/{folder}/log/entry/check", this::check);
+        addForm(routes, "/w/{folder}/log/entry");
     }
 
     private static List<AsPlanned> planned(Seen seen) {
@@ -129,13 +118,15 @@ final class LogRoutes {
                 .orElseThrow(Refusal::nothingThere);
     }
 
-    private static LogFormPage page(Context request, Seen seen, AsPlanned planned, LogForm form) {
+    @Override
+    FormPage page(Context request, Seen seen, LogForm form) {
+        AsPlanned planned = asked(request, seen);
         String base = WeekRoutes.base(request);
         FormField shown = form.shown();
         LocalDate day = planned.entry().start().date();
-        FormPage page = new FormPage(
+        return new FormPage(
                 base,
-                base + "/log/entry",
+                base + "/log/entry?of=" + URLEncoder.encode(planned.key(), StandardCharsets.UTF_8),
                 label(seen.scenario(), planned) + ", " + Dates.day(day),
                 base + "/log?day=" + day,
                 seen.revision().number(),
@@ -146,88 +137,40 @@ final class LogRoutes {
                                 + " Pain is a matter for a clinician."),
                 form.elsewhere(),
                 shown);
-        boolean unread = !form.elsewhere().isEmpty();
-        return new LogFormPage(
-                page,
-                unread ? Guards.field(request.formParam("quick")) : "",
-                Guards.field(request.formParam("metres-of-quick")));
     }
 
-    private void show(Context request) {
-        Seen seen = weeks.place(request).now();
-        AsPlanned planned = asked(request, seen);
+    @Override
+    void whole(Context request, Seen seen, LogForm form) {
+        FormPage page = page(request, seen, form);
+        String quick = page.faults().isEmpty() ? "" : Guards.field(request.formParam("quick"));
         templates.page(
                 request,
                 "log-entry.jte",
-                shown(request, seen, planned, LogForm.of(seen.scenario(), seen.log(), planned)));
+                new LogFormPage(page, quick, Guards.field(request.formParam("metres-of-quick"))));
     }
 
-    private static LogFormPage shown(Context request, Seen seen, AsPlanned planned, LogForm form) {
-        LogFormPage page = page(request, seen, planned, form);
-        String address = page.form().address() + "?of=" + URLEncoder.encode(planned.key(), StandardCharsets.UTF_8);
-        return new LogFormPage(page.form().at(address), page.quick(), page.metres());
+    @Override
+    LogForm form(Context request, Seen seen) {
+        return LogForm.of(seen.scenario(), seen.log(), asked(request, seen));
     }
 
-    private static LogForm filled(Context request, Seen seen, AsPlanned planned) {
-        Map<String, List<String>> sent = new LinkedHashMap<>(request.formParamMap());
-        return LogForm.of(seen.scenario(), seen.log(), planned)
+    @Override
+    LogForm filled(Context request, Seen seen) {
+        return form(request, seen)
                 .filled(
-                        sent,
+                        request.formParamMap(),
                         Guards.field(request.formParam("quick")),
                         Guards.field(request.formParam("metres-of-quick")));
     }
 
-    private void check(Context request) {
-        Seen seen = weeks.seen(request, weeks.place(request));
-        AsPlanned planned = asked(request, seen);
-        LogForm form = filled(request, seen, planned);
-        form.read(true);
-        templates.part(
-                request,
-                "faults.jte",
-                "page",
-                page(request, seen, planned, form).form());
+    @Override
+    Outcome save(Context request, Workplace place, Seen seen, LogForm form, boolean out) {
+        String label = label(seen.scenario(), asked(request, seen)) + (out ? " taken out of the log" : " written down");
+        return place.log(seen.revision().number(), label, form.changed());
     }
 
-    private void done(Context request) {
-        Workplace place = weeks.place(request);
-        Seen seen = weeks.seen(request, place);
-        AsPlanned planned = asked(request, seen);
-        String wish = Guards.field(request.formParam("do"));
-        LogForm form = wish.equals("delete")
-                ? LogForm.of(seen.scenario(), seen.log(), planned)
-                : filled(request, seen, planned);
-        if (wish.startsWith(ADD)) {
-            again(request, seen, planned, form.grown(wish.substring(ADD.length())));
-        } else if (wish.startsWith(REMOVE)) {
-            again(request, seen, planned, form.shrunk(wish.substring(REMOVE.length())));
-        } else {
-            save(request, place, seen, planned, form, wish.equals("delete"));
-        }
-    }
-
-    private void again(Context request, Seen seen, AsPlanned planned, LogForm form) {
-        LogFormPage page = shown(request, seen, planned, form);
-        if (Templates.isPart(request)) {
-            templates.part(request, "form.jte", "page", page.form());
-        } else {
-            templates.page(request, "log-entry.jte", page);
-        }
-    }
-
-    private void save(Context request, Workplace place, Seen seen, AsPlanned planned, LogForm form, boolean out) {
-        if (!(out ? form.without() : form.read(false))) {
-            request.status(UNUSABLE);
-            again(request, seen, planned, form);
-            return;
-        }
-        String label = label(seen.scenario(), planned) + (out ? " taken out of the log" : " written down");
-        Outcome outcome = place.log(seen.revision().number(), label, form.changed());
-        weeks.done(
-                request,
-                place,
-                seen,
-                outcome,
-                "/log?day=" + planned.entry().start().date());
+    @Override
+    String next(Context request, Seen seen) {
+        return "/log?day=" + asked(request, seen).entry().start().date();
     }
 }

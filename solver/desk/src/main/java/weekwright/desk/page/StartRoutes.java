@@ -69,12 +69,8 @@ final class StartRoutes {
         String base = WeekRoutes.base(week.folder());
         Scenario scenario = week.scenario();
         return scenario == null
-                ? new Link(week.folder(), "its scenario.json cannot be read as it stands", base, "")
-                : new Link(
-                        scenario.title(),
-                        StartPages.note(scenario) + ", in the folder " + week.folder(),
-                        base,
-                        base + "/next");
+                ? new Link("A week", "whose scenario.json cannot be read as it stands", week.folder(), base, "")
+                : new Link(scenario.title(), StartPages.note(scenario), week.folder(), base, base + "/next");
     }
 
     private void demo(Context request) {

@@ -28,10 +28,11 @@ public record StartPage(
     /**
      * A folder to open.
      *
-     * @param note its dates, its fixtures and its name
+     * @param note its dates and its fixtures
+     * @param folder its name
      * @param next address at which the next week begins from it, or an empty text where it cannot be read
      */
-    public record Link(String label, String note, String address, String next) {}
+    public record Link(String label, String note, String folder, String address, String next) {}
 
     /** An invented demo. */
     public record DemoCard(String name, String title, String note) {}

@@ -70,7 +70,9 @@ class NextTest {
     void weeks_are_listed_by_what_they_are_and_nothing_is_written_for_it() {
         String page = browser.get("/").body();
         assertThat(page)
-                .contains("one fixture, in the folder first", "2 fixtures, in the folder second")
+                .contains(
+                        "one fixture, in the folder <i dir=\"auto\">first</i>",
+                        "2 fixtures, in the folder <i dir=\"auto\">second</i>")
                 .contains("href=\"/w/first\"", "href=\"/w/second/next\"");
         assertThat(place.resolve("first/history")).doesNotExist();
     }
@@ -78,7 +80,8 @@ class NextTest {
     @Test
     void a_week_that_cannot_be_read_is_listed_all_the_same() throws IOException {
         Files.writeString(place.resolve("second/scenario.json"), "{");
-        assertThat(browser.get("/").body()).contains("its scenario.json cannot be read as it stands", "/w/first/next");
+        assertThat(browser.get("/").body())
+                .contains("whose scenario.json cannot be read as it stands", "/w/first/next");
     }
 
     @Test
