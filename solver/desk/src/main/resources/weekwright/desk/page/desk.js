@@ -30,26 +30,69 @@
 
   /* ---- what is new ---- */
 
-  /** Asks for what is new of a search or of the week, one question at a time; what comes meanwhile is asked for after. */
-  const asked = { busy: false, again: null };
-  function ask(path, target) {
-    if (asked.busy || held.session) {
-      asked.again = [path, target];
+  /**
+   * Asks for what is new of a search or of the week, one question at a time. What a coach does comes first: an answer that
+   * arrives while a session is in the hand, or after something was pressed, is older than what is then shown and is asked
+   * for again.
+   */
+  const NEWS = { '#search': '/search', '#desk': '' };
+  const asked = { busy: false, again: new Set(), pressed: 0, awaited: new Set() };
+  const mayAsk = () => !asked.busy && !held.session && asked.awaited.size === 0;
+  async function ask(target) {
+    asked.again.add(target);
+    if (!mayAsk()) {
       return;
     }
+    // The whole desk has the search in it.
+    const next = asked.again.has('#desk') ? '#desk' : '#search';
+    asked.again.clear();
     asked.busy = true;
-    send('GET', address(path), { target, swap: 'outerHTML' }).finally(() => {
-      asked.busy = false;
-      askAgain();
-    });
+    const pressed = asked.pressed;
+    const answer = await part(address(NEWS[next]));
+    asked.busy = false;
+    if (pressed !== asked.pressed || !mayAsk()) {
+      asked.again.add(next);
+    } else if (answer) {
+      swap(answer.ok ? next : '#notice', answer.text);
+    }
+    askAgain();
   }
   function askAgain() {
-    const next = asked.again;
-    asked.again = null;
-    if (next) {
-      ask(...next);
+    if (asked.again.size > 0 && mayAsk()) {
+      ask(asked.again.values().next().value);
     }
   }
+
+  /** A part of the page from the server, or null where it does not answer. */
+  async function part(path) {
+    try {
+      const answer = await fetch(path, { headers: { 'HX-Request': 'true' } });
+      return { ok: answer.ok, text: await answer.text() };
+    } catch (e) {
+      lost(0);
+      return null;
+    }
+  }
+
+  function swap(target, text) {
+    if (target === '#desk') {
+      leave(true);
+    }
+    htmx.swap(target, text, { swapStyle: target === '#notice' ? 'innerHTML' : 'outerHTML', swapDelay: 0, settleDelay: 20 });
+  }
+
+  /** What a coach has pressed is waited for; nothing that the page asks for by itself takes its place meanwhile. */
+  document.addEventListener('htmx:beforeRequest', (event) => {
+    if (event.detail.requestConfig.verb !== 'get') {
+      asked.pressed++;
+      asked.awaited.add(event.detail.xhr);
+    }
+  });
+  document.addEventListener('htmx:afterRequest', (event) => {
+    if (asked.awaited.delete(event.detail.xhr)) {
+      askAgain();
+    }
+  });
 
   /** Listens for news of the folder while the page is seen; hidden pages take no line. */
   let line = null;
@@ -72,10 +115,10 @@
       lost(QUIET_WHILE);
       setTimeout(listen, TRY_AGAIN);
     });
-    line.addEventListener('search', () => ask('/search', '#search'));
+    line.addEventListener('search', () => ask('#search'));
     line.addEventListener('revision', (event) => {
       if (Number(event.data) > Number(desk().dataset.revision)) {
-        ask('', '#desk');
+        ask('#desk');
       }
     });
   }
@@ -95,7 +138,7 @@
     losing = null;
     if (!document.getElementById('lost').hidden) {
       document.getElementById('lost').hidden = true;
-      ask('', '#desk');
+      ask('#desk');
     }
   }
 
@@ -445,19 +488,7 @@
 
   /** After a pin the week is drawn anew and the session stays in the hand; what a coach was told stays until the next change. */
   let told = null;
-  document.addEventListener('htmx:beforeSwap', (event) => {
-    if (event.detail.xhr.status >= 400) {
-      event.detail.swapOverride = 'innerHTML';
-    }
-    // What was asked for while the same part was drawn anew goes where that part is now.
-    const target = event.detail.target;
-    if (target && target.id && !target.isConnected && document.getElementById(target.id)) {
-      event.detail.target = document.getElementById(target.id);
-    }
-    if (!event.detail.target || event.detail.target.id !== 'desk') {
-      return;
-    }
-    const asking = event.detail.requestConfig.verb === 'get';
+  function leave(asking) {
     told = asking ? document.querySelector('#notice > .notice') : null;
     held.left = document.activeElement !== document.body;
     const pin = document.activeElement.closest('.pins .button');
@@ -465,6 +496,14 @@
     if (held.session) {
       held.again = held.session;
       held.session = null;
+    }
+  }
+  document.addEventListener('htmx:beforeSwap', (event) => {
+    if (event.detail.xhr.status >= 400) {
+      event.detail.swapOverride = 'innerHTML';
+    }
+    if (event.detail.target && event.detail.target.id === 'desk') {
+      leave(event.detail.requestConfig.verb === 'get');
     }
   });
   document.addEventListener('htmx:sendError', () => lost(0));
