@@ -47,7 +47,8 @@ class NewsTest {
             List<Runnable> news = keptBack(page, "**/search?*");
             page.waitForCondition(() -> !news.isEmpty());
 
-            page.waitForResponse("**/search/drop", () -> page.locator("#search-drop").click());
+            page.waitForResponse(
+                    "**/search/drop", () -> page.locator("#search-drop").click());
             letGo(page, "**/search?*", news);
 
             assertThat(page.locator(".progress")).containsText("the plan stays as it was");

@@ -35,7 +35,7 @@
    * arrives while a session is in the hand, or after something was pressed, is older than what is then shown and is asked
    * for again.
    */
-  const NEWS = { '#search': '/search', '#desk': '' };
+  const NEWS = { '#search': '/search', '#could-go': '/could-go', '#desk': '' };
   const asked = { busy: false, again: new Set(), pressed: 0, awaited: new Set() };
   const mayAsk = () => !asked.busy && !held.session && asked.awaited.size === 0;
   async function ask(target) {
@@ -43,9 +43,9 @@
     if (!mayAsk()) {
       return;
     }
-    // The whole desk has the search in it.
-    const next = asked.again.has('#desk') ? '#desk' : '#search';
-    asked.again.clear();
+    // The whole desk has all else in it.
+    const next = asked.again.has('#desk') ? '#desk' : target;
+    next === '#desk' ? asked.again.clear() : asked.again.delete(next);
     asked.busy = true;
     const pressed = asked.pressed;
     const answer = await part(address(NEWS[next]));
@@ -75,9 +75,10 @@
   }
 
   function swap(target, text) {
-    if (target === '#desk') {
-      leave(true);
+    if (!document.querySelector(target)) {
+      return;
     }
+    leave(document.querySelector(target), true);
     htmx.swap(target, text, { swapStyle: target === '#notice' ? 'innerHTML' : 'outerHTML', swapDelay: 0, settleDelay: 20 });
   }
 
@@ -116,6 +117,7 @@
       setTimeout(listen, TRY_AGAIN);
     });
     line.addEventListener('search', () => ask('#search'));
+    line.addEventListener('could-go', () => ask('#could-go'));
     line.addEventListener('revision', (event) => {
       if (Number(event.data) > Number(desk().dataset.revision)) {
         ask('#desk');
@@ -149,7 +151,7 @@
 
   /** What there is to tell of the page; while a search is on only that it is. */
   const tellings = () => ['#saved', '#notice .news', '#search[aria-busy="true"] .progress b',
-    '#search[aria-busy="false"] .progress'].map((selector) => all(selector).map((one) => one.textContent).join(' '));
+    '#search[aria-busy="false"] .progress', '#could-go[aria-busy="true"] b', '#could-go .answer'].map((selector) => all(selector).map((one) => one.textContent).join(' '));
 
   /** Tells what is new in a place that stays while all round it is drawn anew: only there it is read out. */
   let toldBefore = tellings();
@@ -165,7 +167,7 @@
   /* ---- a session in the hand ---- */
 
   let saying = 0;
-  const held = { session: null, lane: '', asked: 0, again: null, refocus: null, left: false };
+  const held = { session: null, lane: '', asked: 0, again: null, refocus: null, within: null };
   const hand = () => document.getElementById('hold');
   const cells = () => all('.cell');
 
@@ -488,9 +490,12 @@
 
   /** After a pin the week is drawn anew and the session stays in the hand; what a coach was told stays until the next change. */
   let told = null;
-  function leave(asking) {
+  function leave(target, asking) {
+    held.within = target.contains(document.activeElement) ? target.id : null;
+    if (target.id !== 'desk') {
+      return;
+    }
     told = asking ? document.querySelector('#notice > .notice') : null;
-    held.left = document.activeElement !== document.body;
     const pin = document.activeElement.closest('.pins .button');
     held.refocus = pin ? '.' + Array.from(pin.classList).find((name) => name.startsWith('pin-')) : null;
     if (held.session) {
@@ -502,8 +507,8 @@
     if (event.detail.xhr.status >= 400) {
       event.detail.swapOverride = 'innerHTML';
     }
-    if (event.detail.target && event.detail.target.id === 'desk') {
-      leave(event.detail.requestConfig.verb === 'get');
+    if (event.detail.target) {
+      leave(event.detail.target, event.detail.requestConfig.verb === 'get');
     }
   });
   document.addEventListener('htmx:sendError', () => lost(0));
@@ -515,12 +520,15 @@
     }
     told = null;
     const session = held.again;
+    const within = held.within;
     held.again = null;
+    held.within = null;
     if (session && hand()) {
       hold(session);
-    } else if (held.left && document.activeElement === document.body && document.getElementById('saved')) {
-      // What was pressed is gone; whoever uses the keyboard goes on from what was done.
-      document.getElementById('saved').focus({ preventScroll: true });
+    } else if (within && document.activeElement === document.body && desk()) {
+      // What was pressed is gone; whoever uses the keyboard goes on from what is there now, or from what was done.
+      const part = within === 'desk' ? null : document.querySelector('#' + within + ' .button');
+      (part || document.getElementById('saved')).focus({ preventScroll: true });
     }
   });
 
