@@ -167,7 +167,7 @@
   /* ---- a session in the hand ---- */
 
   let saying = 0;
-  const held = { session: null, lane: '', asked: 0, again: null, refocus: null, within: null };
+  const held = { session: null, lane: '', asked: 0, again: null, refocus: null };
   const hand = () => document.getElementById('hold');
   const cells = () => all('.cell');
 
@@ -444,6 +444,7 @@
     } else if (on('.cell')) {
       drop(on('.cell'));
     } else if (on('.layer')) {
+      held.refocus = '.layer[data-layer="' + on('.layer').dataset.layer + '"]';
       hold(held.session, on('.layer').dataset.layer, false);
     } else if (on('#put-back')) {
       putBack();
@@ -490,8 +491,12 @@
 
   /** After a pin the week is drawn anew and the session stays in the hand; what a coach was told stays until the next change. */
   let told = null;
+  /** Ids of the parts that are drawn anew with the focus in them, until they are there again. */
+  const unfocused = new Set();
   function leave(target, asking) {
-    held.within = target.contains(document.activeElement) ? target.id : null;
+    if (desk() && target.id && target.contains(document.activeElement)) {
+      unfocused.add(target.id);
+    }
     if (target.id !== 'desk') {
       return;
     }
@@ -512,7 +517,7 @@
     }
   });
   document.addEventListener('htmx:sendError', () => lost(0));
-  document.addEventListener('htmx:afterSettle', () => {
+  document.addEventListener('htmx:afterSettle', (event) => {
     tell();
     const notice = document.getElementById('notice');
     if (told && notice && !told.isConnected) {
@@ -520,15 +525,17 @@
     }
     told = null;
     const session = held.again;
-    const within = held.within;
+    const part = [...unfocused].map((id) => document.getElementById(id)).find((one) => one && one.contains(event.target));
     held.again = null;
-    held.within = null;
+    if (part) {
+      unfocused.delete(part.id);
+    }
     if (session && hand()) {
       hold(session);
-    } else if (within && document.activeElement === document.body && desk()) {
+    } else if (part && document.activeElement === document.body) {
       // What was pressed is gone; whoever uses the keyboard goes on from what is there now, or from what was done.
-      const part = within === 'desk' ? null : document.querySelector('#' + within + ' .button');
-      (part || document.getElementById('saved')).focus({ preventScroll: true });
+      const next = part.id === 'desk' ? null : part.querySelector('.button');
+      (next || document.getElementById('saved')).focus({ preventScroll: true });
     }
   });
 
