@@ -26,7 +26,7 @@ import weekwright.scenarios.Scenarios;
  * Every page at 200 % zoom, on a phone and without colour: nothing runs out of the window to the side, and what is said by
  * colour is said by something else, too. The pictures lie in {@code target/screens} for eyes to look at.
  */
-class LooksTest {
+class EyesTest {
     /** Half of a window of 1440 by 900: what a browser has left at 200 %. */
     private static final Browser.NewContextOptions TWICE =
             new Browser.NewContextOptions().setViewportSize(720, 450).setDeviceScaleFactor(2);
