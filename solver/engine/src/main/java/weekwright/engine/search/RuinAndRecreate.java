@@ -133,9 +133,7 @@ public final class RuinAndRecreate implements Searcher {
             for (int i = 0; i < tries && !stop; i++) {
                 Stimulus option = options[all ? i : random.nextInt(options.length)];
                 judge.move(session, option);
-                judge.settle();
-                stop = pace.tried(judge);
-                long slope = slope();
+                long slope = slopeBelow(least);
                 if (slope < least) {
                     least = slope;
                     best = option;
@@ -144,6 +142,15 @@ public final class RuinAndRecreate implements Searcher {
             }
             judge.move(session, best);
             settleAndKeep();
+        }
+
+        /** What the plan weighs after a move; something no less than a limit where it weighs that at least. */
+        private long slopeBelow(long limit) {
+            long moved = scale.moved(judge);
+            boolean whole = judge.settleUnless(least ->
+                    Scale.slope(least, mustFactor) + moved >= limit && pace.best.noneBetterFrom(least));
+            stop = whole ? pace.tried(judge) : pace.triedInVain();
+            return whole ? slope() : limit;
         }
 
         private void restore(List<Session> out, @Nullable Stimulus[] old) {
