@@ -232,6 +232,11 @@ public final class Judge {
         return cost;
     }
 
+    /** Whether a session would break, at an option, more that must hold than left out, whatever else is placed. */
+    public boolean breaksMustAlone(Session session, Stimulus option) {
+        return alone(session, option).must > unplaced(session).must;
+    }
+
     /** What an option costs by itself and with fixed things: it never changes, so it is worked out once. */
     private Cost alone(Session session, Stimulus at) {
         if (at.option < 0) {

@@ -42,6 +42,7 @@ public final class RuinAndRecreate implements Searcher {
         private final Judge judge;
         private final Scale scale;
         private final Nearby nearby;
+        private final Stimulus[][] worthTrying;
         private final Random random;
         private final Pace pace;
         private final Watch firstPart;
@@ -62,6 +63,8 @@ public final class RuinAndRecreate implements Searcher {
             judge = Judge.of(problem, start);
             scale = new Scale(problem);
             nearby = new Nearby(problem, free, judge);
+            worthTrying = new Stimulus[problem.sessions.size()][];
+            free.forEach(session -> worthTrying[session.index] = Places.worthTrying(judge, session));
             this.random = random;
             this.pace = pace;
             this.firstPart = firstPart;
@@ -125,7 +128,7 @@ public final class RuinAndRecreate implements Searcher {
         }
 
         private void putBack(Session session) {
-            Stimulus[] options = session.coarse;
+            Stimulus[] options = worthTrying[session.index];
             int tries = Math.min(options.length, SAMPLE);
             boolean all = tries == options.length;
             Stimulus best = null;
