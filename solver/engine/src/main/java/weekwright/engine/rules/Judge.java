@@ -42,6 +42,7 @@ public final class Judge {
     private final Cost total = new Cost();
     /** What all scopes cost together: the rest of the total is what sessions cost by themselves and in pairs. */
     private final Cost ofScopes = new Cost();
+
     private final Cost least = new Cost();
     private final Cost[] kept;
     private final @Nullable Cost[][] byOption;
@@ -391,16 +392,13 @@ public final class Judge {
         StaffDay now = evaluator.staffDay(day);
         journal.changed(day, before);
         timelines.setStaff(day, now);
-        touchChanged(before, now);
-        touchChanged(now, before);
+        now.changedSince(before, at -> leadsChanged(problem.sessions.get(at.index)));
     }
 
-    private void touchChanged(StaffDay these, StaffDay others) {
-        for (int i = 0; i < these.sessions().length; i++) {
-            Session session = problem.sessions.get(these.sessions()[i].index);
-            if (session.aim != null && others.lead(session.index) != these.leads()[i]) {
-                scopes.leads(session.aim, session.week, marks);
-            }
+    /** A session that has left the day has moved: its week is looked at in any case. */
+    private void leadsChanged(Session session) {
+        if (session.aim != null) {
+            scopes.leads(session.aim, session.week, marks);
         }
     }
 

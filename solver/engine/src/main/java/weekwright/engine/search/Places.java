@@ -20,9 +20,7 @@ final class Places {
 
     Places(Judge judge, Problem problem, Session session) {
         options = worthTrying(judge, session);
-        Arrays.sort(
-                options,
-                Comparator.comparingInt((Stimulus o) -> o.start).thenComparingInt(o -> o.option));
+        Arrays.sort(options, Comparator.comparingInt((Stimulus o) -> o.start).thenComparingInt(o -> o.option));
         firstDay = 7 * session.week;
         clock = new int[options.length];
         int at = 0;

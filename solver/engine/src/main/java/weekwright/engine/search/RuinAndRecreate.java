@@ -150,8 +150,8 @@ public final class RuinAndRecreate implements Searcher {
         /** What the plan weighs after a move; something no less than a limit where it weighs that at least. */
         private long slopeBelow(long limit) {
             long moved = scale.moved(judge);
-            boolean whole = judge.settleUnless(least ->
-                    Scale.slope(least, mustFactor) + moved >= limit && pace.best.noneBetterFrom(least));
+            boolean whole = judge.settleUnless(
+                    least -> Scale.slope(least, mustFactor) + moved >= limit && pace.best.noneBetterFrom(least));
             stop = whole ? pace.tried(judge) : pace.triedInVain();
             return whole ? slope() : limit;
         }
