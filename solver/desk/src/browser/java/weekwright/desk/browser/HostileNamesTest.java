@@ -56,7 +56,8 @@ class HostileNamesTest {
             }
             page.navigate(coach.origin() + "/w/week?week=all");
             fine(coach, "afar");
-            for (String other : List.of("history", "knowns", "paper", "whatif", "load", "log", "rules", "words", "next")) {
+            for (String other :
+                    List.of("history", "knowns", "paper", "whatif", "load", "log", "rules", "words", "next")) {
                 page.navigate(coach.origin() + "/w/week/" + other);
                 fine(coach, other);
             }
