@@ -57,8 +57,7 @@ class ReleaseTest {
         assertThat(commands).contains("desk", "propose");
         Trial trial = new Trial();
         for (String command : commands) {
-            String[] asked =
-                    command.equals("--help") ? new String[] {command} : new String[] {command, "--help"};
+            String[] asked = command.equals("--help") ? new String[] {command} : new String[] {command, "--help"};
             assertThat(trial.run(asked)).as(command).isZero();
         }
     }
