@@ -10,6 +10,7 @@ import weekwright.engine.explain.People;
 import weekwright.engine.explain.PersonPicture;
 import weekwright.engine.explain.Remedied;
 import weekwright.engine.explain.TradeOffSearch;
+import weekwright.engine.explain.Traded;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.ProblemBuilder;
 import weekwright.engine.problem.ProblemBuilder.PlanUse;
@@ -21,7 +22,6 @@ import weekwright.engine.search.Clocked;
 import weekwright.engine.search.Portfolio;
 import weekwright.engine.search.Progress;
 import weekwright.engine.search.Searcher.Found;
-import weekwright.model.answer.TradeOffs;
 import weekwright.model.answer.WhyNot;
 import weekwright.model.plan.Plan;
 import weekwright.model.plan.Solver;
@@ -100,13 +100,13 @@ public final class Engine {
     }
 
     /**
-     * What of a scenario cannot all be had, and what could go, each really searched for.
+     * What of a scenario cannot all be had, and what could go, each really searched for and with the plan that was found.
      *
      * @param proposal what is asked for; its budget is that of each search, in moves
      * @param progress may say to stop; then the answer is as much as was found
      * @param trying hears what is tried next
      */
-    public static TradeOffs tradeOffs(Proposal proposal, Progress progress, Consumer<String> trying) {
+    public static Traded tradeOffs(Proposal proposal, Progress progress, Consumer<String> trying) {
         return new TradeOffSearch(proposal.scenario(), proposal.from(), new Searching(proposal, progress, trying))
                 .answer();
     }

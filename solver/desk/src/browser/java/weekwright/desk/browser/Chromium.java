@@ -19,6 +19,8 @@ final class Chromium {
     private static final List<String> ARGUMENTS = List.of(
             "--no-sandbox",
             "--disable-gpu",
+            // The shared memory of a container may be too small for it.
+            "--disable-dev-shm-usage",
             "--disable-quic",
             "--no-first-run",
             "--disable-background-networking",

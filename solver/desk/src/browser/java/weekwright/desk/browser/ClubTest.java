@@ -45,7 +45,7 @@ class ClubTest {
             assertThat(first).as("one week of four").isBetween(sessions / (2 * WEEKS), sessions / 2);
 
             page.getByText("Week 3").click();
-            assertThat(page.locator("[aria-current=page]").first()).hasText("Week 3");
+            assertThat(page.locator(".look [aria-current=page]").first()).hasText("Week 3");
             coach.picture("club");
             coach.accessible("club");
             page.locator(".lane").nth(2).locator(".card.session").first().click();
@@ -53,7 +53,7 @@ class ClubTest {
             coach.picture("club-held");
             page.locator(".cell:not(.here):not(.no)").first().click();
             assertThat(page.locator("#saved")).containsText("held there");
-            assertThat(page.locator("[aria-current=page]").first()).hasText("Week 3");
+            assertThat(page.locator(".look [aria-current=page]").first()).hasText("Week 3");
 
             page.getByText("All weeks from afar").click();
             assertThat(page.locator(".week")).hasCount(WEEKS);

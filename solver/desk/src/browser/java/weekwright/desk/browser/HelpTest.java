@@ -6,6 +6,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -83,6 +84,48 @@ class HelpTest {
 
             page.locator("button.put").first().click();
             assertThat(page.locator("#saved")).containsText("held there");
+            coach.quiet();
+        }
+    }
+
+    @Test
+    void what_could_go_is_looked_for_tried_and_taken_back() {
+        try (Coach coach = Coach.in(place)) {
+            Page page = coach.page;
+            page.getByText("week", new Page.GetByTextOptions().setExact(true)).click();
+            page.locator("#could-go-look").focus();
+            page.keyboard().press("Enter");
+            assertThat(page.locator("#could-go[aria-busy=true]")).containsText("Search ");
+            assertThat(page.locator("#could-go-end")).isFocused();
+            coach.picture("could-go-looking");
+            coach.accessible("looking for what could go");
+
+            assertThat(page.locator(".give").first()).isVisible();
+            assertThat(page.locator("#told")).containsText("Not all that is asked for was met");
+            coach.picture("could-go");
+            coach.accessible("what could go");
+            String step = page.locator("#offer-0 b").textContent();
+            page.locator(".give").first().click();
+            assertThat(page.locator("#saved"))
+                    .containsText("Tried what could go: " + step.substring(0, 1).toLowerCase(Locale.ROOT)
+                            + step.substring(1));
+            page.locator("#undo").click();
+            assertThat(page.locator("#offer-0 b")).hasText(step);
+            page.locator("#could-go-away").click();
+            assertThat(page.locator("#could-go-look")).isFocused();
+            coach.quiet();
+        }
+    }
+
+    @Test
+    void looking_for_what_could_go_is_stopped_and_shows_what_is_known() {
+        try (Coach coach = Coach.in(place)) {
+            Page page = coach.page;
+            page.getByText("week", new Page.GetByTextOptions().setExact(true)).click();
+            page.locator("#could-go-look").click();
+            assertThat(page.locator("#could-go[aria-busy=true]")).containsText("Search ");
+            page.locator("#could-go-end").click();
+            assertThat(page.locator("#could-go .answer")).containsText("It was stopped before everything was tried.");
             coach.quiet();
         }
     }

@@ -56,8 +56,10 @@ class HostileNamesTest {
             }
             page.navigate(coach.origin() + "/w/week?week=all");
             fine(coach, "afar");
-            page.navigate(coach.origin() + "/w/week/history");
-            fine(coach, "history");
+            for (String other : List.of("history", "knowns", "paper", "whatif", "load", "log", "rules", "words")) {
+                page.navigate(coach.origin() + "/w/week/" + other);
+                fine(coach, other);
+            }
             coach.quiet();
         }
     }

@@ -112,6 +112,9 @@ class KeyboardTest {
         press("#search-begin");
         assertThat(page.locator(".search .progress")).not().isEmpty();
         assertThat(page.locator("#search-begin")).isVisible();
+        assertThat((boolean) page.evaluate("() => document.activeElement !== document.body"))
+                .as("the focus goes on from what is there now")
+                .isTrue();
         assertThat(page.locator(SQUAT + " .time")).hasText(held);
 
         press(".bar a[href$='/history']");

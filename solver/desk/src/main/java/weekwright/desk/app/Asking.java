@@ -5,9 +5,9 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.Engine;
 import weekwright.engine.Proposal;
+import weekwright.engine.explain.Traded;
 import weekwright.engine.problem.Session;
 import weekwright.engine.search.Progress;
-import weekwright.model.answer.TradeOffs;
 import weekwright.model.answer.WhyNot;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Scenario;
@@ -31,13 +31,13 @@ public final class Asking {
     }
 
     /**
-     * What cannot all be had, and what could go.
+     * What cannot all be had, and what could go, with the plan that was found for each.
      *
      * @param proposal what is asked for, with the plan to start from, if any; its budget is that of each search, in moves
      * @param progress may say to stop; then the answer is as much as was found
      * @param trying hears what is tried next
      */
-    public static TradeOffs tradeOffs(Proposal proposal, Progress progress, Consumer<String> trying) {
+    public static Traded tradeOffs(Proposal proposal, Progress progress, Consumer<String> trying) {
         return Engine.tradeOffs(proposal, progress, trying);
     }
 }

@@ -1,8 +1,10 @@
 package weekwright.desk.app;
 
+import java.util.function.Consumer;
 import weekwright.engine.Engine;
 import weekwright.engine.Proposal;
 import weekwright.engine.explain.Judged;
+import weekwright.engine.explain.Traded;
 import weekwright.engine.search.Progress;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Scenario;
@@ -53,4 +55,9 @@ public interface Planner {
 
     /** Searches for the best plan; gives the best so far when progress says stop. */
     Judged propose(Proposal proposal, Progress progress);
+
+    /** Says what cannot all be had and what could go; as much as was found when progress says stop. */
+    default Traded tradeOffs(Proposal proposal, Progress progress, Consumer<String> trying) {
+        return Asking.tradeOffs(proposal, progress, trying);
+    }
 }

@@ -22,6 +22,11 @@ public final class Proposals {
         return new Proposal(scenario, from, Budget.seconds(seconds), SEED, threads(), now(scenario, from, clock));
     }
 
+    /** Searches of so many moves, one after the other, on all processors, with the usual seed. */
+    static Proposal of(Scenario scenario, Plan from, long moves) {
+        return new Proposal(scenario, from, Budget.moves(moves), SEED, threads(), null);
+    }
+
     /** One search a processor. */
     public static int threads() {
         return Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors());

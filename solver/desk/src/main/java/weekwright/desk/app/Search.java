@@ -2,6 +2,7 @@ package weekwright.desk.app;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.app.Workplace.Seen;
@@ -11,7 +12,7 @@ import weekwright.model.answer.Comparison;
 import weekwright.model.plan.Totals;
 
 /** A search for a plan of an open folder, from the moment when it is asked for to long after its end. */
-public final class Search implements Onlooker {
+public final class Search implements Onlooker, OneByOne.Piece {
     /** How far a search is. */
     public enum State {
         WAITING,
@@ -59,6 +60,7 @@ public final class Search implements Onlooker {
     private final Seen from;
     private final double seconds;
     private final boolean afresh;
+    private final Consumer<Search> work;
     private final List<Point> points = new ArrayList<>();
     private State state = State.WAITING;
     private volatile boolean stop;
@@ -69,11 +71,12 @@ public final class Search implements Onlooker {
     private @Nullable Judged drawn;
     private long changes;
 
-    Search(Workplace place, Seen from, double seconds, boolean afresh) {
+    Search(Workplace place, Seen from, double seconds, boolean afresh, Consumer<Search> work) {
         this.place = place;
         this.from = from;
         this.seconds = seconds;
         this.afresh = afresh;
+        this.work = work;
     }
 
     /** Whether it keeps only what is pinned, and does not stay close to the rest. */
@@ -120,7 +123,18 @@ public final class Search implements Onlooker {
         return new Glance(place.now(), now());
     }
 
+    @Override
+    public void work() {
+        work.accept(this);
+    }
+
+    @Override
+    public void never() {
+        becomes(State.DROPPED, "The desk was closed.");
+    }
+
     /** Asks it to end with the best plan so far. */
+    @Override
     public void end() {
         stop = true;
     }

@@ -1,9 +1,6 @@
 package weekwright.desk.app;
 
 import java.time.Clock;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,29 +20,24 @@ import weekwright.model.plan.Plan;
  * The searches of all open folders. One runs at a time, with all processors; the others wait in the order in which they
  * were asked for, one a folder at most, so that nobody's week is put off by somebody's many.
  */
-public final class Searches implements AutoCloseable {
-    private static final long PATIENCE_MILLIS = 10_000;
-
+public final class Searches {
     private final Planner planner;
     private final Clock clock;
+    private final OneByOne turns;
     private final Function<Plan, String> verdict;
     private final Map<Workplace, Search> latest = new ConcurrentHashMap<>();
-    private final Deque<Search> waiting = new ArrayDeque<>();
-    private final Thread worker = new Thread(this::work, "searches");
-    private @Nullable Search running;
-    private boolean closed;
 
     /**
      * The searches of a desk.
      *
+     * @param turns where they wait for their turn
      * @param verdict says how a plan stands, for the history
      */
-    public Searches(Planner planner, Clock clock, Function<Plan, String> verdict) {
+    public Searches(Planner planner, Clock clock, OneByOne turns, Function<Plan, String> verdict) {
         this.planner = planner;
         this.clock = clock;
+        this.turns = turns;
         this.verdict = verdict;
-        worker.setDaemon(true);
-        worker.start();
     }
 
     /**
@@ -58,10 +50,9 @@ public final class Searches implements AutoCloseable {
         if (known != null && known.isOn()) {
             return known;
         }
-        Search search = new Search(place, from, seconds, afresh);
+        Search search = new Search(place, from, seconds, afresh, this::run);
         latest.put(place, search);
-        waiting.add(search);
-        notifyAll();
+        turns.add(search);
         return search;
     }
 
@@ -81,34 +72,9 @@ public final class Searches implements AutoCloseable {
         latest.computeIfPresent(place, (key, search) -> search.isOn() ? search : null);
     }
 
-    /** How many searches come before one that waits. */
-    public synchronized int before(Search search) {
-        int place = new ArrayList<>(waiting).indexOf(search);
-        return place < 0 ? 0 : place + (running == null ? 0 : 1);
-    }
-
-    private void work() {
-        for (Search next = next(); next != null; next = next()) {
-            run(next);
-            done();
-        }
-    }
-
-    private synchronized @Nullable Search next() {
-        while (waiting.isEmpty() && !closed) {
-            try {
-                wait();
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-                return null;
-            }
-        }
-        running = closed ? null : waiting.poll();
-        return running;
-    }
-
-    private synchronized void done() {
-        running = null;
+    /** How many pieces of work come before a search that waits. */
+    public int before(Search search) {
+        return turns.before(search);
     }
 
     private void run(Search search) {
@@ -196,24 +162,5 @@ public final class Searches implements AutoCloseable {
 
     private static String withoutStop(String sentence) {
         return sentence.replaceFirst("\\.$", "");
-    }
-
-    /** Ends all searches; the one that runs saves the best plan that it has. */
-    @Override
-    public void close() {
-        synchronized (this) {
-            closed = true;
-            List.copyOf(waiting).forEach(search -> search.becomes(State.DROPPED, "The desk was closed."));
-            waiting.clear();
-            if (running != null) {
-                running.end();
-            }
-            notifyAll();
-        }
-        try {
-            worker.join(PATIENCE_MILLIS);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
     }
 }

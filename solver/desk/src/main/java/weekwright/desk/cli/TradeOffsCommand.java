@@ -74,6 +74,6 @@ final class TradeOffsCommand implements Callable<Integer> {
                 around,
                 "what is known so far",
                 ProgressReport::beginMany,
-                report -> Asking.tradeOffs(proposal, report, report::trying));
+                report -> Asking.tradeOffs(proposal, report, report::trying).answer());
     }
 }

@@ -11,7 +11,9 @@ import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.handler.ErrorHandler;
 import org.eclipse.jetty.server.handler.MinimumDataRateHandler;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import weekwright.desk.app.Bargains;
 import weekwright.desk.app.FileFault;
+import weekwright.desk.app.OneByOne;
 import weekwright.desk.app.Searches;
 import weekwright.desk.app.Shelf;
 import weekwright.desk.app.Trials;
@@ -30,14 +32,17 @@ public final class Desk implements AutoCloseable {
 
     private final Door door = new Door();
     private final Consumer<String> tell;
+    private final OneByOne turns = new OneByOne();
     private final Searches searches;
+    private final Bargains bargains;
     private final Events events;
     private final Javalin server;
 
     private Desk(Shelf shelf, int port, Consumer<String> tell) {
         this.tell = tell;
-        searches = new Searches(shelf.planner(), shelf.clock(), PlanPages::verdict);
-        events = new Events(searches);
+        searches = new Searches(shelf.planner(), shelf.clock(), turns, PlanPages::verdict);
+        bargains = new Bargains(shelf.planner(), turns);
+        events = new Events(searches, bargains);
         Assets assets = new Assets();
         Templates templates = new Templates(assets.frame());
         server = Javalin.create(config -> {
@@ -77,7 +82,7 @@ public final class Desk implements AutoCloseable {
     /** Stops it; a search that is on ends with the best plan that it has, which is saved. */
     @Override
     public void close() {
-        searches.close();
+        turns.close();
         events.close();
         server.stop();
     }
@@ -127,10 +132,11 @@ public final class Desk implements AutoCloseable {
             tell.accept(address());
         });
         new StartRoutes(shelf, searches, templates).add(config.routes);
-        WeekRoutes weeks = new WeekRoutes(shelf, searches, templates);
+        WeekRoutes weeks = new WeekRoutes(shelf, searches, bargains, templates);
         weeks.add(config.routes);
         new HoldRoutes(weeks, templates).add(config.routes);
         new SearchRoutes(weeks, searches, templates).add(config.routes);
+        new CouldGoRoutes(weeks, bargains, templates).add(config.routes);
         new KnownRoutes(weeks, templates).add(config.routes);
         new WhatIfRoutes(weeks, templates, new Trials(shelf.planner(), shelf.clock())).add(config.routes);
         new RuleRoutes(weeks, templates).add(config.routes);

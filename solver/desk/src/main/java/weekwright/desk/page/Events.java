@@ -3,6 +3,8 @@ package weekwright.desk.page;
 import io.javalin.http.sse.SseClient;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
+import weekwright.desk.app.Bargain;
+import weekwright.desk.app.Bargains;
 import weekwright.desk.app.FileFault;
 import weekwright.desk.app.Search;
 import weekwright.desk.app.Searches;
@@ -23,13 +25,15 @@ final class Events implements AutoCloseable {
     private static final int TOO_MANY = 503;
 
     private final Searches searches;
+    private final Bargains bargains;
     private final List<Ear> ears = new CopyOnWriteArrayList<>();
     private final Thread clockwork = new Thread(this::run, "events");
     private volatile boolean closed;
     private int ticks;
 
-    Events(Searches searches) {
+    Events(Searches searches, Bargains bargains) {
         this.searches = searches;
+        this.bargains = bargains;
         clockwork.setDaemon(true);
         clockwork.start();
     }
@@ -40,6 +44,7 @@ final class Events implements AutoCloseable {
         private final Workplace place;
         private int revision;
         private long search;
+        private long couldGo;
 
         Ear(SseClient client, Workplace place) {
             this.client = client;
@@ -94,6 +99,11 @@ final class Events implements AutoCloseable {
         if (search != ear.search) {
             ear.search = search;
             ear.client.sendEvent("search", Long.toString(search));
+        }
+        long couldGo = bargains.of(ear.place).map(Bargain::changes).orElse(0L);
+        if (couldGo != ear.couldGo) {
+            ear.couldGo = couldGo;
+            ear.client.sendEvent("could-go", Long.toString(couldGo));
         }
         if (ticks % TRY_EVERY == 0) {
             ear.client.sendComment("still here");

@@ -2,13 +2,17 @@ package weekwright.desk.page;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import weekwright.desk.app.Bargain;
+import weekwright.desk.app.Bargains;
 import weekwright.desk.app.Search;
 import weekwright.desk.app.Searches;
 import weekwright.desk.app.Workplace;
 import weekwright.desk.app.Workplace.Seen;
+import weekwright.desk.view.Bargained;
 import weekwright.desk.view.Course;
 import weekwright.desk.view.Open;
 import weekwright.desk.view.SearchLine;
+import weekwright.engine.explain.Traded;
 
 /** Hands what the desk works on over to be shown. */
 final class Views {
@@ -31,6 +35,34 @@ final class Views {
                 .toList();
         return new Course(
                 state(now.state()), now.seconds(), before, steps, now.drawn(), now.message(), now.comparison());
+    }
+
+    /** How the search for what could go stands, or null where there is none. */
+    static @Nullable Bargained bargained(Bargains bargains, Workplace place, Seen seen) {
+        return bargains.of(place)
+                .map(bargain -> bargained(bargain, bargains.before(bargain), bargain.isOf(seen)))
+                .orElse(null);
+    }
+
+    private static Bargained bargained(Bargain bargain, int before, boolean current) {
+        Bargain.Standing now = bargain.now();
+        Traded found = now.found();
+        return new Bargained(
+                state(now.state()),
+                before,
+                now.tried(),
+                now.trying(),
+                found == null ? null : found.answer(),
+                now.message(),
+                current);
+    }
+
+    private static String state(Bargain.State state) {
+        return switch (state) {
+            case WAITING -> Course.WAITING;
+            case RUNNING -> Course.RUNNING;
+            case ENDED, FAILED -> Course.ENDED;
+        };
     }
 
     private static String state(Search.State state) {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import weekwright.desk.app.Bargains;
 import weekwright.desk.app.Comparing;
 import weekwright.desk.app.Comparing.Side;
 import weekwright.desk.app.Comparing.Sides;
@@ -21,12 +22,12 @@ import weekwright.desk.app.Workplace;
 import weekwright.desk.app.Workplace.Seen;
 import weekwright.desk.store.Contents;
 import weekwright.desk.store.Outcome;
-import weekwright.desk.view.Course;
 import weekwright.desk.view.DifferencePage;
 import weekwright.desk.view.HistoryPage;
 import weekwright.desk.view.LookAt;
 import weekwright.desk.view.Notice;
 import weekwright.desk.view.Notice.Way;
+import weekwright.desk.view.Underway;
 import weekwright.desk.view.WeekPage;
 import weekwright.desk.view.WeekPages;
 import weekwright.model.answer.Comparison;
@@ -38,11 +39,13 @@ final class WeekRoutes {
 
     private final Shelf shelf;
     private final Searches searches;
+    private final Bargains bargains;
     private final Templates templates;
 
-    WeekRoutes(Shelf shelf, Searches searches, Templates templates) {
+    WeekRoutes(Shelf shelf, Searches searches, Bargains bargains, Templates templates) {
         this.shelf = shelf;
         this.searches = searches;
+        this.bargains = bargains;
         this.templates = templates;
     }
 
@@ -145,8 +148,9 @@ final class WeekRoutes {
             news.add(said);
         }
         LookAt look = look(request, seen);
-        Course course = Views.course(searches, place, glance.search());
-        return WeekPages.of(base(request), Views.open(seen), course, look, news);
+        Underway underway =
+                new Underway(Views.course(searches, place, glance.search()), Views.bargained(bargains, place, seen));
+        return WeekPages.of(base(request), Views.open(seen), underway, look, news);
     }
 
     /** What would help, which the page asks for once it has shown the rest; nothing where the week has changed meanwhile. */

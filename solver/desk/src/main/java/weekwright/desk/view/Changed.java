@@ -20,6 +20,11 @@ public final class Changed {
                 + text.substring(1).replaceFirst("\\.$", "");
     }
 
+    /** Something was given up, e.g. {@code Tried what could go: unpin …}. */
+    public static String given(String step) {
+        return "Tried what could go: " + step.substring(0, 1).toLowerCase(Locale.ROOT) + step.substring(1);
+    }
+
     /**
      * Something of a session was pinned or let go.
      *

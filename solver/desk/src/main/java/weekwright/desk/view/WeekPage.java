@@ -27,6 +27,7 @@ public record WeekPage(
         List<Choice> lanes,
         Landscape landscape,
         Panel panel,
+        CouldGo couldGo,
         SearchStrip search,
         List<String> news) {
     public WeekPage {

@@ -34,9 +34,10 @@ public final class WeekPages {
      * What is shown of a folder.
      *
      * @param base address of the folder
-     * @param search the folder's last search, or null; while it is on, its best plan is drawn in place of the week
+     * @param underway what is worked out; while a search for a plan is on, its best one is drawn in place of the week
      */
-    public static WeekPage of(String base, Open open, @Nullable Course search, LookAt look, List<String> news) {
+    public static WeekPage of(String base, Open open, Underway underway, LookAt look, List<String> news) {
+        Course search = underway.search();
         Scenario scenario = open.scenario();
         Judged drawn = search != null && search.on() ? search.drawn() : null;
         return new WeekPage(
@@ -54,8 +55,15 @@ public final class WeekPages {
                         ? Landscapes.of(scenario, open.judged(), open.people(), look)
                         : Landscapes.of(scenario, drawn, () -> Engine.people(scenario, drawn.plan()), look),
                 panel(scenario, open.judged()),
+                couldGo(base, open, underway.couldGo(), look),
                 SearchStrips.of(base, look.query(), open.revision().number(), open.planned(), search),
                 news);
+    }
+
+    /** What could go, and how the search for it stands. */
+    public static CouldGo couldGo(String base, Open open, @Nullable Bargained now, LookAt look) {
+        Totals totals = open.planned() ? open.judged().plan().totals() : null;
+        return CouldGoes.of(base, look.query(), open.revision().number(), totals, now);
     }
 
     /** A revision in words, e.g. {@code Revision 3, Mon 8 Feb 12:00: Planned}. */

@@ -30,26 +30,70 @@
 
   /* ---- what is new ---- */
 
-  /** Asks for what is new of a search or of the week, one question at a time; what comes meanwhile is asked for after. */
-  const asked = { busy: false, again: null };
-  function ask(path, target) {
-    if (asked.busy || held.session) {
-      asked.again = [path, target];
+  /**
+   * Asks for what is new of a search or of the week, one question at a time. What a coach does comes first: an answer that
+   * arrives while a session is in the hand, or after something was pressed, is older than what is then shown and is asked
+   * for again.
+   */
+  const NEWS = { '#search': '/search', '#could-go': '/could-go', '#desk': '' };
+  const asked = { busy: false, again: new Set(), pressed: 0, awaited: new Set() };
+  const mayAsk = () => !asked.busy && !held.session && asked.awaited.size === 0;
+  async function ask(target) {
+    asked.again.add(target);
+    if (!mayAsk()) {
       return;
     }
+    // The whole desk has all else in it.
+    const next = asked.again.has('#desk') ? '#desk' : target;
+    next === '#desk' ? asked.again.clear() : asked.again.delete(next);
     asked.busy = true;
-    send('GET', address(path), { target, swap: 'outerHTML' }).finally(() => {
-      asked.busy = false;
-      askAgain();
-    });
+    const pressed = asked.pressed;
+    const answer = await part(address(NEWS[next]));
+    asked.busy = false;
+    if (pressed !== asked.pressed || !mayAsk()) {
+      asked.again.add(next);
+    } else if (answer) {
+      swap(answer.ok ? next : '#notice', answer.text);
+    }
+    askAgain();
   }
   function askAgain() {
-    const next = asked.again;
-    asked.again = null;
-    if (next) {
-      ask(...next);
+    if (asked.again.size > 0 && mayAsk()) {
+      ask(asked.again.values().next().value);
     }
   }
+
+  /** A part of the page from the server, or null where it does not answer. */
+  async function part(path) {
+    try {
+      const answer = await fetch(path, { headers: { 'HX-Request': 'true' } });
+      return { ok: answer.ok, text: await answer.text() };
+    } catch (e) {
+      lost(0);
+      return null;
+    }
+  }
+
+  function swap(target, text) {
+    if (!document.querySelector(target)) {
+      return;
+    }
+    leave(document.querySelector(target), true);
+    htmx.swap(target, text, { swapStyle: target === '#notice' ? 'innerHTML' : 'outerHTML', swapDelay: 0, settleDelay: 20 });
+  }
+
+  /** What a coach has pressed is waited for; nothing that the page asks for by itself takes its place meanwhile. */
+  document.addEventListener('htmx:beforeRequest', (event) => {
+    if (event.detail.requestConfig.verb !== 'get') {
+      asked.pressed++;
+      asked.awaited.add(event.detail.xhr);
+    }
+  });
+  document.addEventListener('htmx:afterRequest', (event) => {
+    if (asked.awaited.delete(event.detail.xhr)) {
+      askAgain();
+    }
+  });
 
   /** Listens for news of the folder while the page is seen; hidden pages take no line. */
   let line = null;
@@ -72,10 +116,11 @@
       lost(QUIET_WHILE);
       setTimeout(listen, TRY_AGAIN);
     });
-    line.addEventListener('search', () => ask('/search', '#search'));
+    line.addEventListener('search', () => ask('#search'));
+    line.addEventListener('could-go', () => ask('#could-go'));
     line.addEventListener('revision', (event) => {
       if (Number(event.data) > Number(desk().dataset.revision)) {
-        ask('', '#desk');
+        ask('#desk');
       }
     });
   }
@@ -95,7 +140,7 @@
     losing = null;
     if (!document.getElementById('lost').hidden) {
       document.getElementById('lost').hidden = true;
-      ask('', '#desk');
+      ask('#desk');
     }
   }
 
@@ -106,7 +151,7 @@
 
   /** What there is to tell of the page; while a search is on only that it is. */
   const tellings = () => ['#saved', '#notice .news', '#search[aria-busy="true"] .progress b',
-    '#search[aria-busy="false"] .progress'].map((selector) => all(selector).map((one) => one.textContent).join(' '));
+    '#search[aria-busy="false"] .progress', '#could-go[aria-busy="true"] b', '#could-go .answer'].map((selector) => all(selector).map((one) => one.textContent).join(' '));
 
   /** Tells what is new in a place that stays while all round it is drawn anew: only there it is read out. */
   let toldBefore = tellings();
@@ -122,7 +167,7 @@
   /* ---- a session in the hand ---- */
 
   let saying = 0;
-  const held = { session: null, lane: '', asked: 0, again: null, refocus: null, left: false };
+  const held = { session: null, lane: '', asked: 0, again: null, refocus: null };
   const hand = () => document.getElementById('hold');
   const cells = () => all('.cell');
 
@@ -399,6 +444,7 @@
     } else if (on('.cell')) {
       drop(on('.cell'));
     } else if (on('.layer')) {
+      held.refocus = '.layer[data-layer="' + on('.layer').dataset.layer + '"]';
       hold(held.session, on('.layer').dataset.layer, false);
     } else if (on('#put-back')) {
       putBack();
@@ -445,30 +491,33 @@
 
   /** After a pin the week is drawn anew and the session stays in the hand; what a coach was told stays until the next change. */
   let told = null;
-  document.addEventListener('htmx:beforeSwap', (event) => {
-    if (event.detail.xhr.status >= 400) {
-      event.detail.swapOverride = 'innerHTML';
+  /** Ids of the parts that are drawn anew with the focus in them, until they are there again. */
+  const unfocused = new Set();
+  function leave(target, asking) {
+    if (desk() && target.id && target.contains(document.activeElement)) {
+      unfocused.add(target.id);
     }
-    // What was asked for while the same part was drawn anew goes where that part is now.
-    const target = event.detail.target;
-    if (target && target.id && !target.isConnected && document.getElementById(target.id)) {
-      event.detail.target = document.getElementById(target.id);
-    }
-    if (!event.detail.target || event.detail.target.id !== 'desk') {
+    if (target.id !== 'desk') {
       return;
     }
-    const asking = event.detail.requestConfig.verb === 'get';
     told = asking ? document.querySelector('#notice > .notice') : null;
-    held.left = document.activeElement !== document.body;
     const pin = document.activeElement.closest('.pins .button');
     held.refocus = pin ? '.' + Array.from(pin.classList).find((name) => name.startsWith('pin-')) : null;
     if (held.session) {
       held.again = held.session;
       held.session = null;
     }
+  }
+  document.addEventListener('htmx:beforeSwap', (event) => {
+    if (event.detail.xhr.status >= 400) {
+      event.detail.swapOverride = 'innerHTML';
+    }
+    if (event.detail.target) {
+      leave(event.detail.target, event.detail.requestConfig.verb === 'get');
+    }
   });
   document.addEventListener('htmx:sendError', () => lost(0));
-  document.addEventListener('htmx:afterSettle', () => {
+  document.addEventListener('htmx:afterSettle', (event) => {
     tell();
     const notice = document.getElementById('notice');
     if (told && notice && !told.isConnected) {
@@ -476,12 +525,17 @@
     }
     told = null;
     const session = held.again;
+    const part = [...unfocused].map((id) => document.getElementById(id)).find((one) => one && one.contains(event.target));
     held.again = null;
+    if (part) {
+      unfocused.delete(part.id);
+    }
     if (session && hand()) {
       hold(session);
-    } else if (held.left && document.activeElement === document.body && document.getElementById('saved')) {
-      // What was pressed is gone; whoever uses the keyboard goes on from what was done.
-      document.getElementById('saved').focus({ preventScroll: true });
+    } else if (part && document.activeElement === document.body) {
+      // What was pressed is gone; whoever uses the keyboard goes on from what is there now, or from what was done.
+      const next = part.id === 'desk' ? null : part.querySelector('.button');
+      (next || document.getElementById('saved')).focus({ preventScroll: true });
     }
   });
 

@@ -57,6 +57,14 @@ class ReadmeTest {
         shows(SHEET, squats.group());
     }
 
+    @Test
+    void its_test_command_is_the_one_that_runs_from_nothing() throws IOException {
+        Matcher commands = Pattern.compile("## Two commands\n.*?```\n(.*?)\n(.*?)\n```", Pattern.DOTALL)
+                .matcher(Files.readString(README));
+        assertThat(commands.find()).isTrue();
+        assertThat(Files.readAllLines(Path.of("../../.ci/run"))).contains(commands.group(2));
+    }
+
     private static void shows(Pattern part, String text) throws IOException {
         String readme = Files.readString(README);
         if ("write".equals(System.getProperty(WRITE))) {

@@ -31,8 +31,9 @@ class ClashProofTest {
         for (long number : LongStream.rangeClosed(1, WEEKS).toArray()) {
             Scenario week = TightWeeks.week(number);
             Proposal proposal = new Proposal(week, null, Budget.moves(20_000), 1, 1, null);
-            for (Clash clash :
-                    Engine.tradeOffs(proposal, Progress.SILENT, what -> {}).clashes()) {
+            for (Clash clash : Engine.tradeOffs(proposal, Progress.SILENT, what -> {})
+                    .answer()
+                    .clashes()) {
                 String what = "week " + number + ": " + clash.text();
                 assertThat(canBeHad(week, Set.copyOf(clash.wishes()))).as(what).isFalse();
                 for (String wish : clash.wishes()) {

@@ -20,6 +20,7 @@ import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.Facility;
 import weekwright.model.scenario.Group;
 import weekwright.model.scenario.Moment;
+import weekwright.model.scenario.PerWeek;
 import weekwright.model.scenario.Scenario;
 import weekwright.model.scenario.Window;
 
@@ -63,8 +64,33 @@ final class Offers {
             letGo(wish.held());
         } else {
             String step = "Do without " + wish.name();
-            offers.putIfAbsent(step, new Offer(step, scenario, plan, Wishes.without(List.of(wish))));
+            boolean onlyWeek = problem.calendar.weeks() == 1;
+            offers.putIfAbsent(
+                    step,
+                    onlyWeek
+                            ? Offer.of(step, notAsked(wish), plan)
+                            : new Offer(step, scenario, plan, Wishes.without(List.of(wish))));
         }
+    }
+
+    /** The scenario of one week without a wish; of several weeks a document cannot say it of one alone. */
+    private Scenario notAsked(Wish wish) {
+        Group group = wish.group().group;
+        PerWeek highDays = group.highDays();
+        if (wish.aim() == null) {
+            return Amended.with(
+                    scenario,
+                    group.withHighDays(highDays == null ? null : new PerWeek(0, highDays.target(), highDays.most())));
+        }
+        String key = wish.aim().aim.key();
+        List<Aim> aims = group.aims().stream()
+                .map(aim -> aim.key().equals(key) ? unasked(aim) : aim)
+                .toList();
+        return Amended.with(scenario, group.withAims(aims));
+    }
+
+    private static Aim unasked(Aim aim) {
+        return aim.withPerWeek(new PerWeek(0, 0, aim.perWeek().most()), aim.priority());
     }
 
     private void letGo(Session session) {

@@ -13,6 +13,7 @@ import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.ProblemBuilder;
 import weekwright.engine.problem.ProblemBuilder.PlanUse;
 import weekwright.engine.problem.Session;
+import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.Judge;
 import weekwright.model.answer.Clash;
 import weekwright.model.answer.GiveUp;
@@ -82,16 +83,20 @@ public final class TradeOffSearch {
     }
 
     /** The answer, or as much of it as was found when somebody said to stop. */
-    public TradeOffs answer() {
+    public Traded answer() {
         TradeOffWords words = new TradeOffWords(wishes, solving.moves());
         List<Clashed> clashes = EveryWay.met(total) ? List.of() : clashes();
-        List<GiveUp> couldGo = clashes.isEmpty() && unmet.isEmpty() ? List.of() : couldGo(clashes);
-        return new TradeOffs(
+        List<Tried> tried = clashes.isEmpty() && unmet.isEmpty() ? List.of() : tried(clashes);
+        List<GiveUp> couldGo = tried.stream()
+                .map(one -> words.giveUp(one.offer(), one.change()))
+                .toList();
+        TradeOffs answer = new TradeOffs(
                 total.totals(),
                 clashes.stream().map(found -> clash(words, found)).toList(),
                 couldGo,
                 solving.moves(),
                 words.text(total, given, unmet, couldGo, solving.stop()));
+        return new Traded(answer, tried.stream().map(Tried::documents).toList());
     }
 
     private static Clash clash(TradeOffWords words, Clashed found) {
@@ -152,33 +157,37 @@ public final class TradeOffSearch {
         return 4 * Math.abs(other.week() - wish.week()) + 2 * people + (other.isPin() ? 0 : 1);
     }
 
-    private List<GiveUp> couldGo(List<Clashed> clashes) {
+    /** What buys something, what buys most first. */
+    private List<Tried> tried(List<Clashed> clashes) {
         List<Tried> tried = new ArrayList<>();
-        TradeOffWords words = new TradeOffWords(wishes, solving.moves());
         for (Offer offer : offers(clashes)) {
             solving.trying(offer.step().substring(0, 1).toLowerCase(java.util.Locale.ROOT)
                     + offer.step().substring(1));
-            Cost change = change(offer);
+            Tried one = tried(offer);
             if (solving.stop()) {
                 break;
             }
-            if (buys(change)) {
-                tried.add(new Tried(offer, change));
+            if (buys(one.change())) {
+                tried.add(one);
             }
         }
         return tried.stream()
                 .sorted(Comparator.comparing(Tried::change, Cost::compareLevels))
-                .map(one -> words.giveUp(one.offer(), one.change()))
                 .toList();
     }
 
-    private record Tried(Offer offer, Cost change) {}
+    private record Tried(Offer offer, Cost change, Plan found) {
+        Remedied documents() {
+            return new Remedied(offer.scenario(), found);
+        }
+    }
 
-    private Cost change(Offer offer) {
+    private Tried tried(Offer offer) {
         Problem without = ProblemBuilder.of(offer.scenario(), offer.plan(), PlanUse.START, offer.asked());
-        Cost change = Judge.of(without, solving.solve(without, false)).total().copy();
+        @Nullable Stimulus[] found = solving.solve(without, false);
+        Cost change = Judge.of(without, found).total().copy();
         change.subtract(total);
-        return change;
+        return new Tried(offer, change, new Explanation(without, found).written());
     }
 
     /** Whether more holds that must, or more is met that is owed. */

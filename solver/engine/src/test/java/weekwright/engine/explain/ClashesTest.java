@@ -62,7 +62,8 @@ class ClashesTest {
     }
 
     private static TradeOffs tradeOffs(Scenario week) {
-        return Engine.tradeOffs(new Proposal(week, null, Budget.moves(MOVES), 1, 1, null), Progress.SILENT, what -> {});
+        return Engine.tradeOffs(new Proposal(week, null, Budget.moves(MOVES), 1, 1, null), Progress.SILENT, what -> {})
+                .answer();
     }
 
     /** Whether a plan is found that keeps all that must hold and meets these wishes, which alone are asked for. */

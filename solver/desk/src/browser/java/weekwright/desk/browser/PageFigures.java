@@ -1,0 +1,184 @@
+package weekwright.desk.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Response;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.DoubleSupplier;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import weekwright.engine.Engine;
+import weekwright.engine.Proposal;
+import weekwright.engine.search.Budget;
+import weekwright.engine.search.Progress;
+import weekwright.model.document.Documents;
+import weekwright.model.scenario.Scenario;
+import weekwright.scenarios.Scenarios;
+import weekwright.scenarios.SquadGenerator;
+
+/**
+ * How long a coach waits for the page, and how much it weighs. It is run by its name only, after the jar was built, and prints
+ * a table for {@code benchmarks/report.md}; nothing here can fail for being slow.
+ */
+class PageFigures {
+    private static final Path JAR = Path.of("target/weekwright.jar");
+    private static final int TIMES = 7;
+
+    @TempDir
+    private Path place;
+
+    private final List<String> table = new ArrayList<>();
+
+    @Test
+    void print() throws Exception {
+        week("week", Scenarios.read("one-match"), 5_000);
+        week("club", SquadGenerator.squad(5, 8, 224, 4), 3_000);
+        row("process start to first page drawn, one squad's week", this::started);
+        try (Coach coach = Coach.in(place)) {
+            Page page = coach.page;
+            for (String folder : List.of("week", "club")) {
+                String of = folder.equals("week") ? ", one squad's week" : ", a week of eight squads and four weeks";
+                page.navigate(coach.origin() + "/w/" + folder);
+                row("session pressed to all its starts drawn" + of, () -> held(page));
+                page.keyboard().press("Escape");
+                row("the page drawn anew" + of, () -> drawn(page, coach.origin() + "/w/" + folder));
+                weight(coach, folder, of);
+            }
+            page.navigate(coach.origin() + "/w/week");
+            row("`Plan again` pressed to the first better plan, one squad's week", () -> planned(page));
+        }
+        System.out.println("\n| what | median | least to most |\n| --- | ---: | ---: |");
+        table.forEach(System.out::println);
+    }
+
+    private void week(String name, Scenario scenario, long moves) throws IOException {
+        Path folder = Files.createDirectory(place.resolve(name));
+        Files.writeString(folder.resolve("scenario.json"), Documents.write(scenario));
+        var found = Engine.propose(new Proposal(scenario, null, Budget.moves(moves), 1, 2, null), Progress.SILENT);
+        Files.writeString(folder.resolve("plan.json"), Documents.write(found.plan()));
+    }
+
+    private void row(String what, DoubleSupplier millis) {
+        // The first is not counted.
+        double[] all = Stream.generate(millis::getAsDouble)
+                .limit(TIMES + 1)
+                .skip(1)
+                .mapToDouble(one -> one)
+                .sorted()
+                .toArray();
+        table.add(String.format(
+                Locale.ROOT, "| %s | %.0f ms | %.0f to %.0f ms |", what, all[TIMES / 2], all[0], all[TIMES - 1]));
+    }
+
+    /** Starts the jar in a process of its own and opens the address that it prints. */
+    private double started() {
+        long start = System.nanoTime();
+        try (Page page = Chromium.page()) {
+            Process desk = new ProcessBuilder(
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
+                            "-jar",
+                            JAR.toString(),
+                            "desk",
+                            place.resolve("week").toString())
+                    .redirectErrorStream(true)
+                    .start();
+            try (BufferedReader out =
+                    new BufferedReader(new InputStreamReader(desk.getInputStream(), StandardCharsets.UTF_8))) {
+                String line = out.readLine();
+                page.navigate(line.substring(line.indexOf("http")).strip());
+                page.waitForSelector(".card.session");
+                page.evaluate(PAINTED);
+                return (System.nanoTime() - start) / 1e6;
+            } finally {
+                desk.destroy();
+                desk.waitFor();
+            }
+        } catch (IOException | InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static final String PAINTED =
+            "() => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))";
+
+    private static double number(Page page, String script) {
+        return ((Number) page.evaluate(script)).doubleValue();
+    }
+
+    /** From the press of a session to the frame that shows all that its starts would do. */
+    private static double held(Page page) {
+        page.keyboard().press("Escape");
+        assertThat(page.locator(".cell")).hasCount(0);
+        return number(page, """
+                () => new Promise(done => {
+                  const card = document.querySelectorAll('.card.session')[2];
+                  const start = performance.now();
+                  new MutationObserver((_, all) => {
+                    if (document.querySelector('.hours .cell')) {
+                      all.disconnect();
+                      requestAnimationFrame(() => requestAnimationFrame(() => done(performance.now() - start)));
+                    }
+                  }).observe(document.body, { childList: true, subtree: true });
+                  card.click();
+                })""");
+    }
+
+    private static double drawn(Page page, String address) {
+        page.navigate(address);
+        return number(page, "() => performance.getEntriesByType('paint').at(-1).startTime");
+    }
+
+    /** Puts a session where it lies badly, lets it go again and asks for another plan. */
+    private static double planned(Page page) {
+        page.locator(".card[data-id*='heavy-lower-knee']").click();
+        page.locator(".cell.worse").last().click();
+        page.waitForSelector(".card.held[data-id*='heavy-lower-knee']");
+        page.locator(".card[data-id*='heavy-lower-knee']").click();
+        page.locator(".pin-start").click();
+        page.waitForSelector(".pin-start[aria-pressed=false]");
+        page.keyboard().press("Escape");
+        page.locator("#seconds").selectOption("2");
+        double millis = number(page, """
+                () => new Promise(done => {
+                  const start = performance.now();
+                  new MutationObserver((_, all) => {
+                    if (document.querySelector('.land.drawn') && document.querySelector('.progress')
+                        && document.querySelector('.progress').textContent.includes('sessions are placed')) {
+                      all.disconnect();
+                      requestAnimationFrame(() => requestAnimationFrame(() => done(performance.now() - start)));
+                    }
+                  }).observe(document.body, { childList: true, subtree: true });
+                  document.getElementById('search-begin').click();
+                })""");
+        assertThat(page.locator("#search-begin")).isVisible();
+        return millis;
+    }
+
+    private void weight(Coach coach, String folder, String of) {
+        List<Response> answers = new ArrayList<>();
+        try (Page page = coach.window.newPage()) {
+            page.onResponse(answers::add);
+            page.navigate(coach.origin() + "/w/" + folder);
+            page.waitForTimeout(500);
+            List<Response> parts = answers.stream()
+                    .filter(one -> !one.url().endsWith("/events") && !one.url().contains("/remedies"))
+                    .toList();
+            long bytes = parts.stream()
+                    .mapToLong(one -> one.request().sizes().responseBodySize)
+                    .sum();
+            table.add(String.format(
+                    Locale.ROOT, "| weight of the page%s | %d KB | %d requests |", of, bytes / 1024, parts.size()));
+        }
+    }
+}

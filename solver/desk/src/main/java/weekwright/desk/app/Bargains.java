@@ -1,0 +1,108 @@
+package weekwright.desk.app;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import weekwright.desk.app.Workplace.Seen;
+import weekwright.engine.explain.Judged;
+import weekwright.engine.explain.Remedied;
+import weekwright.engine.explain.Traded;
+import weekwright.model.scenario.Scenario;
+
+/** What could go in the open folders: looked for when it is the turn of each, the last answer of each folder is kept. */
+public final class Bargains {
+    /** Moves of each search, as many as the command takes where nothing is said. */
+    private static final long MOVES = 20_000;
+
+    private final Planner planner;
+    private final OneByOne turns;
+    private final Map<Workplace, Bargain> latest = new ConcurrentHashMap<>();
+
+    /**
+     * Nothing asked yet.
+     *
+     * @param turns where they wait for their turn
+     */
+    public Bargains(Planner planner, OneByOne turns) {
+        this.planner = planner;
+        this.turns = turns;
+    }
+
+    /**
+     * Something given up.
+     *
+     * @param step what was done, in a few words
+     */
+    public record Given(Scenario scenario, Judged judged, String step) {}
+
+    /**
+     * Looks for what could go, unless that is being done for the folder already.
+     *
+     * @throws InputFault when there is no plan yet
+     */
+    public synchronized Bargain ask(Workplace place, Seen from) {
+        if (!from.planned()) {
+            throw new InputFault("there is no plan yet: plan the week first");
+        }
+        Bargain known = latest.get(place);
+        if (known != null && known.now().isOn()) {
+            return known;
+        }
+        Bargain bargain = new Bargain(from, this::look);
+        latest.put(place, bargain);
+        turns.add(bargain);
+        return bargain;
+    }
+
+    /** The last one of a folder. */
+    public Optional<Bargain> of(Workplace place) {
+        return Optional.ofNullable(latest.get(place));
+    }
+
+    /** How many pieces of work come before one that waits. */
+    public int before(Bargain bargain) {
+        return turns.before(bargain);
+    }
+
+    /** Forgets the last one of a folder, once it has ended. */
+    public void putAway(Workplace place) {
+        latest.computeIfPresent(place, (key, bargain) -> bargain.now().isOn() ? bargain : null);
+    }
+
+    /**
+     * The documents after one of the things that could go has gone, judged.
+     *
+     * @param seen what the coach saw
+     * @param number its number in the answer, from 0
+     * @throws InputFault when it was not looked for of what the coach saw
+     */
+    public Given given(Workplace place, Seen seen, int number) {
+        Bargain bargain = latest.get(place);
+        Traded found =
+                bargain == null || !bargain.isOf(seen) ? null : bargain.now().found();
+        if (found == null || number >= found.without().size()) {
+            throw new InputFault("what could go was looked for in another plan than this one: look again");
+        }
+        Remedied then = found.without().get(number);
+        return new Given(
+                then.scenario(),
+                planner.judgeWithoutRemedies(then.scenario(), then.plan()),
+                String.join(", ", found.answer().couldGo().get(number).steps()));
+    }
+
+    private void look(Bargain bargain) {
+        if (bargain.stop()) {
+            bargain.fails("Stopped before it began.");
+            return;
+        }
+        bargain.begins();
+        Seen from = bargain.from();
+        try {
+            bargain.ends(planner.tradeOffs(
+                    Proposals.of(from.scenario(), from.judged().plan(), MOVES), bargain, bargain::tries));
+        } catch (RuntimeException fault) {
+            bargain.fails(
+                    "A fault of the program (" + fault.getClass().getSimpleName() + "); the plan stays as it was.");
+        }
+    }
+}
