@@ -69,6 +69,11 @@ final class Names {
         return String.join(", ", words.subList(0, words.size() - 1)) + beforeLast + words.get(words.size() - 1);
     }
 
+    /** Words as the beginning of a sentence. */
+    static String sentence(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
     /** A day: {@code Tue 2 Mar}. */
     String day(int day) {
         return DAY.format(problem.calendar.date(day));

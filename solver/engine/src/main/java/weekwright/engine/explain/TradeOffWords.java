@@ -15,8 +15,6 @@ import weekwright.model.rulebook.RuleLevel;
 final class TradeOffWords {
     private static final double ONE = 10.0;
     private static final int MOST_NAMED = 4;
-    private static final String COUNTED = "every way was counted";
-    private static final String WITHOUT = "; without any one of them a plan was found for the rest.";
 
     private final Wishes wishes;
     private final long moves;
@@ -33,39 +31,66 @@ final class TradeOffWords {
     /** Why some wishes cannot be had together, or were not. */
     String clash(TradeOffSearch.Clashed found) {
         List<Wish> some = found.wishes();
-        String all = Names.list(some.stream().map(Wish::name).toList());
-        boolean one = some.size() == 1;
-        if (!found.counted()) {
-            return "No plan with " + all + (one ? "" : " together") + " was found in "
-                    + String.format(Locale.ROOT, "%,d", moves) + " moves" + (one ? "." : WITHOUT);
-        }
-        String sentence = one
-                ? all
-                        + (some.get(0).isPin() ? " breaks by itself what must hold: " : " cannot be had: ")
-                        + reasons(some.get(0))
-                : all + " cannot " + (some.size() == 2 ? "both" : "all") + " be had: " + COUNTED + WITHOUT;
-        return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+        return Names.sentence(
+                !found.counted() ? searched(some) : some.size() == 1 ? cannot(some.get(0)) : cannot(some));
     }
 
-    /** What stands in the way of a wish by itself. */
-    private String reasons(Wish wish) {
+    private static String names(List<Wish> some) {
+        return Names.list(some.stream().map(Wish::name).toList());
+    }
+
+    private String searched(List<Wish> some) {
+        return "no plan with " + names(some) + (some.size() == 1 ? "" : " together") + " was found in "
+                + String.format(Locale.ROOT, "%,d", moves) + " moves" + (some.size() == 1 ? "." : "; " + without(some));
+    }
+
+    /** What can be had all the same: it was found when the clash was. */
+    private static String without(List<Wish> some) {
+        return some.size() == 2 ? "either can be had without the other." : "without any one of them the rest can be had.";
+    }
+
+    private String cannot(Wish one) {
+        String broken = one.isPin() ? broken(List.of(one)) : "";
+        if (!broken.isEmpty()) {
+            return one.name() + " breaks by itself what must hold: " + broken;
+        }
+        String inTheWay = one.isPin() ? "" : inTheWay(one);
+        return one.name() + " cannot be had"
+                + (inTheWay.isEmpty()
+                        ? ": wherever it is put, something breaks that must hold."
+                        : ": " + inTheWay + ".");
+    }
+
+    private String cannot(List<Wish> some) {
+        boolean held = some.stream().allMatch(Wish::isPin);
+        String cannot = names(some) + " cannot " + (some.size() == 2 ? "both" : "all") + " be had";
+        String broken = held ? broken(some) : "";
+        return broken.isEmpty()
+                ? cannot + ", wherever they are put; " + without(some)
+                : cannot + ": " + broken + " " + Names.sentence(without(some));
+    }
+
+    /** What breaks of what must hold where some sessions stand as they are held; empty where nothing does. */
+    private String broken(List<Wish> held) {
+        Problem alone = wishes.of(held);
+        Wording wording = new Wording(alone);
+        return FactSink.all(alone, Judge.of(alone, Explanation.standing(alone))).stream()
+                .filter(fact -> fact.level() == RuleLevel.MUST)
+                .map(wording::text)
+                .findFirst()
+                .orElse("");
+    }
+
+    /** What stands in the way of a wish by itself; empty where that is more than one thing. */
+    private String inTheWay(Wish wish) {
         Problem alone = wishes.of(List.of(wish));
         Judge judge = Judge.of(alone, Explanation.standing(alone));
-        if (wish.isPin()) {
-            Wording wording = new Wording(alone);
-            return FactSink.all(alone, judge).stream()
-                    .filter(fact -> fact.level() == RuleLevel.MUST)
-                    .map(wording::text)
-                    .findFirst()
-                    .orElse(COUNTED + ".");
-        }
         return alone.sessions.stream()
-                        .filter(session -> session.aim != null && judge.at(session) == null && owedOnce(wish))
-                        .map(new LeftOuts(new WhatIf(alone, judge))::inTheWay)
-                        .filter(Objects::nonNull)
-                        .findFirst()
-                        .orElse(COUNTED)
-                + ".";
+                .filter(session -> session.aim != null && judge.at(session) == null && owedOnce(wish))
+                .map(new LeftOuts(new WhatIf(alone, judge))::inTheWay)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse("");
     }
 
     private static boolean owedOnce(Wish wish) {

@@ -93,7 +93,10 @@ final class BeforeFixtureRules {
         }
     }
 
-    /** A primer ends while it still works: not too near the fixture, and not too far. */
+    /**
+     * A primer ends while it still works: not too near the fixture, and not too far. It is for the next fixture of those
+     * who do it; whoever does not play that one needs none, however far their own next one lies.
+     */
     static final class PrimerWindow extends RuleOn<PlacementView> {
         private final int from = minutes("fromHours");
         private final int to = minutes("toHours");
@@ -113,12 +116,7 @@ final class BeforeFixtureRules {
                 Stimulus next = next(view, at, cohort);
                 Stimulus last = next == null ? last(view, at, cohort) : null;
                 if (next != null) {
-                    int gap = next.start - at.end;
-                    if (gap < from || gap > to) {
-                        int limit = gap < from ? from : to;
-                        breach.add(cohort, view.heads(cohort), pointsPerBreach(), gap, limit)
-                                .about(next);
-                    }
+                    before(at, view, breach, cohort, next);
                 } else if (last != null) {
                     breach.add(cohort, view.heads(cohort), pointsPerBreach(), last.end - at.start, from);
                 }
@@ -126,10 +124,18 @@ final class BeforeFixtureRules {
             report(sink, view, breach);
         }
 
-        /** The first fixture that a cohort plays after a primer's start. */
+        private void before(Stimulus at, PlacementView view, Breach breach, int cohort, Stimulus fixture) {
+            int gap = fixture.start - at.end;
+            if (fixture.playedBy(cohort) && (gap < from || gap > to)) {
+                breach.add(cohort, view.heads(cohort), pointsPerBreach(), gap, gap < from ? from : to)
+                        .about(fixture);
+            }
+        }
+
+        /** The first fixture of a cohort's squads after a primer's start, on the bench or not. */
         private static @Nullable Stimulus next(View view, Stimulus primer, int cohort) {
             for (Stimulus fixture : view.problem.fixtures) {
-                if (fixture.start > primer.start && fixture.playedBy(cohort)) {
+                if (fixture.start > primer.start && fixture.has(cohort)) {
                     return fixture;
                 }
             }

@@ -40,9 +40,9 @@ public final class Changes {
         sameScenario = Documents.digest(problem.scenario).equals(plan.scenarioDigest());
         Set<String> leftOut = plan.leftOut().stream().map(LeftOut::id).collect(Collectors.toSet());
         for (Session session : problem.sessions) {
-            boolean missing = session.before == null && wanted(session) && !leftOut.contains(session.id);
-            changed[session.index] = missing || !session.pin.isNone();
+            changed[session.index] = !session.pin.isNone();
         }
+        problem.aims.forEach(aim -> noteUnknown(aim, leftOut));
         Judge.of(problem, Construction.standing(problem)).explain(this::note);
     }
 
@@ -51,11 +51,18 @@ public final class Changes {
         return new Changes(problem, plan);
     }
 
-    private static boolean wanted(Session session) {
-        AimInfo aim = session.aim;
-        return aim != null
-                && session.options.length > 0
-                && aim.sessions.get(session.week).indexOf(session) < aim.target(session.week);
+    /** Of the sessions that an aim wants in a week, those that the plan neither places nor names as left out. */
+    private void noteUnknown(AimInfo aim, Set<String> leftOut) {
+        for (int week = 0; week < problem.calendar.weeks(); week++) {
+            List<Session> unknown = aim.sessions.get(week).stream()
+                    .filter(session -> session.before == null && !leftOut.contains(session.id))
+                    .toList();
+            int known = aim.sessions.get(week).size() - unknown.size();
+            unknown.stream()
+                    .limit(Math.max(0, aim.wanted(week) - known))
+                    .filter(session -> session.options.length > 0)
+                    .forEach(session -> changed[session.index] = true);
+        }
     }
 
     private void note(JudgedRule rule, View view, Breach breach, int heads) {

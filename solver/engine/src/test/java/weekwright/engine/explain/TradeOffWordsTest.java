@@ -1,6 +1,7 @@
 package weekwright.engine.explain;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static weekwright.engine.testing.Squad.squad;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -11,6 +12,7 @@ import weekwright.engine.problem.Cost;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.ProblemBuilder;
 import weekwright.engine.problem.ProblemBuilder.PlanUse;
+import weekwright.engine.testing.Squad;
 import weekwright.engine.testing.TightWeeks;
 import weekwright.model.plan.Plan;
 
@@ -41,19 +43,39 @@ class TradeOffWordsTest {
         assertThat(words.clash(new Clashed(List.of(wish("hills")), false)))
                 .isEqualTo("No plan with hills was found in 20,000 moves.");
         assertThat(words.clash(new Clashed(List.of(wish("hills"), wish("squats")), false)))
-                .isEqualTo("No plan with hills and squats together was found in 20,000 moves; without any one of them a"
-                        + " plan was found for the rest.");
+                .isEqualTo("No plan with hills and squats together was found in 20,000 moves; either can be had without"
+                        + " the other.");
+        assertThat(words.clash(new Clashed(List.of(wish("hills"), wish("squats"), wish("jumps")), false)))
+                .isEqualTo("No plan with hills, squats and jumps together was found in 20,000 moves; without any one of"
+                        + " them the rest can be had.");
     }
 
     @Test
     void what_was_counted_cannot_be_had() {
+        assertThat(words.clash(new Clashed(List.of(wish("hills")), true)))
+                .isEqualTo("Hills cannot be had: wherever it is put, something breaks that must hold.");
         assertThat(words.clash(new Clashed(List.of(wish("hills"), wish("squats")), true)))
-                .isEqualTo(
-                        "Hills and squats cannot both be had: every way was counted; without any one of them a plan was"
-                                + " found for the rest.");
+                .isEqualTo("Hills and squats cannot both be had, wherever they are put; either can be had without the"
+                        + " other.");
         assertThat(words.clash(new Clashed(List.of(wish("hills"), wish("squats"), wish("jumps")), true)))
-                .isEqualTo("Hills, squats and jumps cannot all be had: every way was counted; without any one of them a"
-                        + " plan was found for the rest.");
+                .isEqualTo("Hills, squats and jumps cannot all be had, wherever they are put; without any one of them"
+                        + " the rest can be had.");
+    }
+
+    /** What is held stands where it is: then it is said what it breaks there. */
+    @Test
+    void pins_that_contradict_each_other_say_why() {
+        Squad held = squad().placed("technique", "2027-03-02T10:00")
+                .pinned()
+                .placed("trunk-and-balance", "2027-03-02T10:15")
+                .pinned();
+        Plan named = held.judged().judged().plan();
+        Wishes pins = new Wishes(ProblemBuilder.of(held.scenario(), named, PlanUse.START), named);
+        assertThat(new TradeOffWords(pins, 20_000).clash(new Clashed(pins.all(), true)))
+                .isEqualTo("The pin of Technique drill / new skill (Tue 2 Mar 10:00) and the pin of Trunk, balance,"
+                        + " stability (Tue 2 Mar 10:15) cannot both be had: Technique drill / new skill (Tue 2 Mar 10:00)"
+                        + " and Trunk, balance, stability (Tue 2 Mar 10:15) overlap by 15 min. Either can be had without"
+                        + " the other.");
     }
 
     @ParameterizedTest

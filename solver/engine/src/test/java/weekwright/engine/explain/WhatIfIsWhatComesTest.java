@@ -33,12 +33,11 @@ import weekwright.scenarios.SquadGenerator;
  * What is said of a session's other times comes true: the plan is rewritten with the session there, read anew and judged
  * from nothing, and the totals have changed by what was said.
  *
- * <p>Every session of every demo scenario is asked for. Of its options so many are carried out as the property
- * {@value #EACH} says, evenly over the week; 0 stands for all of them.
+ * <p>Every session of every demo scenario is asked for, and one of its options is carried out; all of them are in profile
+ * {@code bench} ({@code EveryWhatIfComesTest}).
  */
 class WhatIfIsWhatComesTest {
-    private static final String EACH = "weekwright.whynot.each";
-    private static final int EACH_USUALLY = 1;
+    private static final int ALL = Integer.MAX_VALUE;
     /** Steps of this share of a list never meet the same place twice. */
     private static final double GOLDEN = 0.6180339887;
 
@@ -52,12 +51,22 @@ class WhatIfIsWhatComesTest {
     @MethodSource("demos")
     void of_every_session_of_every_demo(String demo) {
         Scenario scenario = Scenarios.read(demo);
-        Proposal proposal = new Proposal(scenario, null, Budget.moves(400), 1, 1, null);
-        Plan plan = Engine.propose(proposal, Progress.SILENT).plan();
+        Plan plan = early(scenario);
 
-        int carriedOut = carriedOut(demo, scenario, plan);
+        int carriedOut = carriedOut(demo, scenario, plan, 1);
 
         assertThat(carriedOut).isGreaterThanOrEqualTo(plan.placements().size());
+    }
+
+    /** Carries out every option of every session of a demo, and says how many there were. */
+    static int everyOption(String demo) {
+        Scenario scenario = Scenarios.read(demo);
+        return carriedOut(demo, scenario, early(scenario), ALL);
+    }
+
+    private static Plan early(Scenario scenario) {
+        Proposal proposal = new Proposal(scenario, null, Budget.moves(400), 1, 1, null);
+        return Engine.propose(proposal, Progress.SILENT).plan();
     }
 
     /** Plans that nobody would make: sessions anywhere, most of them against the rules. */
@@ -72,7 +81,7 @@ class WhatIfIsWhatComesTest {
                     .filter(session -> session.before != null)
                     .map(session -> placed(problem, session, Objects.requireNonNull(session.before)))
                     .toList();
-            carriedOut += carriedOut("seed " + seed, scenario, plan(drawn, named));
+            carriedOut += carriedOut("seed " + seed, scenario, plan(drawn, named), 1);
         }
         assertThat(carriedOut).isGreaterThan(50);
     }
@@ -93,7 +102,7 @@ class WhatIfIsWhatComesTest {
                 null);
     }
 
-    private static int carriedOut(String what, Scenario scenario, Plan plan) {
+    private static int carriedOut(String what, Scenario scenario, Plan plan, int each) {
         Problem problem = ProblemBuilder.of(scenario, plan, PlanUse.START);
         Judge judge = Judge.of(problem, standing(problem));
         WhatIf whatIf = new WhatIf(problem, judge);
@@ -101,7 +110,7 @@ class WhatIfIsWhatComesTest {
         assertThat(judge.total().totals()).as("%s, as it stands", what).isEqualTo(before);
         int carriedOut = 0;
         for (Session session : problem.sessions) {
-            List<Stimulus> options = sample(problem.thinkable(session), session.index);
+            List<Stimulus> options = sample(problem.thinkable(session), session.index, each);
             for (Stimulus option : options) {
                 assertThat(judged(scenario, rewritten(plan, session, placed(problem, session, option))))
                         .as("%s, %s at %s", what, session.id, problem.calendar.moment(option.start))
@@ -113,9 +122,9 @@ class WhatIfIsWhatComesTest {
         return carriedOut;
     }
 
-    private static <T> List<T> sample(List<T> options, int from) {
-        int each = Integer.getInteger(EACH, EACH_USUALLY);
-        if (each == 0 || options.size() <= each) {
+    /** Some of many, evenly over them. */
+    private static <T> List<T> sample(List<T> options, int from, int each) {
+        if (options.size() <= each) {
             return options;
         }
         List<T> some = new ArrayList<>();

@@ -35,25 +35,33 @@ final class FixtureWishes extends Judge {
         }
     }
 
-    /** A primer ends some hours before the next fixture, not too few and not too many. */
+    /**
+     * A primer ends some hours before the next fixture, not too few and not too many. It is nothing to those who will sit
+     * on the bench of that one, nor, where none follows, to those who have played none of the plan's.
+     */
     private void primerWindow(Person person, Thing placement) {
-        List<Thing> played = the.fixtures().stream()
-                .filter(fixture -> fixture.kind() == Thing.Kind.FIXTURE && fixture.isPlayedBy(person))
-                .toList();
-        if (!placement.isPrimer() || played.isEmpty()) {
+        if (!placement.isPrimer()) {
             return;
         }
         String group = placement.group();
-        Optional<Fraction> hours = played.stream()
+        Optional<Thing> next = the.fixtures().stream()
+                .filter(fixture -> fixture.kind() == Thing.Kind.FIXTURE && fixture.holds(person))
                 .filter(fixture -> fixture.start().isAfter(placement.start()))
-                .min(Comparator.comparing(Thing::start))
-                .map(placement::hoursTo);
-        boolean inside = hours.isPresent()
-                && !hours.get().below(number("primer-window", "fromHours", group))
-                && !hours.get().above(number("primer-window", "toHours", group));
-        if (!inside) {
+                .min(Comparator.comparing(Thing::start));
+        boolean concerned =
+                next.map(fixture -> fixture.isPlayedBy(person)).orElseGet(() -> playsAny(person));
+        boolean inside = next.map(placement::hoursTo)
+                .filter(hours -> !hours.below(number("primer-window", "fromHours", group))
+                        && !hours.above(number("primer-window", "toHours", group)))
+                .isPresent();
+        if (concerned && !inside) {
             want("primer-window", placement.key(), group, number("primer-window", "points", group), share(group));
         }
+    }
+
+    private boolean playsAny(Person person) {
+        return the.fixtures().stream()
+                .anyMatch(fixture -> fixture.kind() == Thing.Kind.FIXTURE && fixture.isPlayedBy(person));
     }
 
     /** A day of long travel holds only low work, for the bench too. */

@@ -73,6 +73,24 @@ class WantsRoundFixturesTest {
         assertThat(bench.found(PRIMER)).containsExactly(want(10.8, 52.5, 33));
     }
 
+    /** Expert proposal: whoever does not play tomorrow needs no primer, and is not told of a match in nine days. */
+    @Test
+    void primer_window_is_nothing_to_those_on_the_bench_of_the_next_fixture() {
+        Squad rested = squad().athlete("ash")
+                .fixture("cup-tie", "2027-03-06T15:00")
+                .expecting("ash", 0)
+                .fixture("league", "2027-03-13T15:00");
+        assertThat(rested.placed("primer", "2027-03-05T10:00").pinned().found(PRIMER))
+                .isEmpty();
+        Squad fresh = squad().athlete("ash")
+                .fixture("midweek", "2027-03-03T15:00")
+                .expecting("ash", 0)
+                .fixture("cup-tie", "2027-03-06T15:00");
+        assertThat(fresh.placed("primer", "2027-03-04T10:00").pinned().found(PRIMER))
+                .as("for the match that all of them play")
+                .containsExactly(want(12, 52.5, 33));
+    }
+
     /** Ash did not play on Wednesday from 15:00 to 16:45. */
     private static Squad ashOnTheBench() {
         return squad().athlete("ash")

@@ -14,6 +14,7 @@ import weekwright.engine.testing.SmallWeeks.Changed;
 import weekwright.model.plan.Placement;
 import weekwright.model.plan.Plan;
 import weekwright.model.plan.Totals;
+import weekwright.model.scenario.Moment;
 
 /**
  * After a change as little moves as can. The fewest sessions that must move are proven (profile {@code bench},
@@ -60,6 +61,29 @@ class SolveAgainTest {
             fewest += week.fewest().get(Change.FACILITY_CLOSED);
         }
         assertThat(moved).isBetween(fewest, fewest * 5 / 4);
+    }
+
+    /** What people have been given moves to another day only where it must: 24 points a session (expert proposal). */
+    @Test
+    void what_was_given_out_goes_to_another_day_no_more_often_than_a_draft() {
+        long asDraft = 0;
+        long published = 0;
+        for (SmallWeeks.Proven week : weeks()) {
+            Changed draft = SmallWeeks.after(Change.FACILITY_CLOSED, week.scenario(), week.plan());
+            Changed given = new Changed(
+                    draft.scenario(), draft.before().withPublished(Moment.parse("2026-01-01T12:00")));
+            asDraft += toAnotherDay(draft.before(), again(draft));
+            published += toAnotherDay(given.before(), again(given));
+        }
+        assertThat(published).isLessThanOrEqualTo(asDraft);
+    }
+
+    private static long toAnotherDay(Plan before, Plan after) {
+        return before.placements().stream()
+                .filter(old -> after.placements().stream()
+                        .noneMatch(now -> now.family().equals(old.family())
+                                && now.start().date().equals(old.start().date())))
+                .count();
     }
 
     @ParameterizedTest

@@ -35,7 +35,8 @@ class InvarianceTest {
 
     static Stream<Scenario> scenarios() {
         return Stream.concat(
-                Stream.of("one-match", "two-matches", "sprint-week", "clash").map(Scenarios::read),
+                Stream.of("one-match", "two-matches", "sprint-week", "clash", "two-groups", "four-evenings")
+                        .map(Scenarios::read),
                 Stream.of(4L, 5L).map(SquadGenerator::tiny));
     }
 
