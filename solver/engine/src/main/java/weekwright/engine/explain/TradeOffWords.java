@@ -46,7 +46,9 @@ final class TradeOffWords {
 
     /** What can be had all the same: it was found when the clash was. */
     private static String without(List<Wish> some) {
-        return some.size() == 2 ? "either can be had without the other." : "without any one of them the rest can be had.";
+        return some.size() == 2
+                ? "either can be had without the other."
+                : "without any one of them the rest can be had.";
     }
 
     private String cannot(Wish one) {
@@ -102,8 +104,7 @@ final class TradeOffWords {
         List<String> parts = new ArrayList<>();
         if (change.must != 0) {
             int things = (int) Math.abs(change.must / ONE);
-            parts.add(Names.count(things, "thing") + (change.must < 0 ? " more" : " fewer") + " that must hold "
-                    + (things == 1 ? "does" : "do"));
+            parts.add((change.must < 0 ? "mends " : "breaks ") + Names.count(things, "thing") + " that must hold");
         }
         done(parts, "key", change.key);
         done(parts, "main", change.main);

@@ -32,12 +32,11 @@ import weekwright.scenarios.Scenarios;
  * what it promises is shown by {@link RemediesComeTrueTest}.)
  */
 class FindingsAuditTest {
-    private static final Pattern OF_THE_MACHINE = Pattern.compile(
-            Rulebook.builtIn().rules().stream()
-                            .map(Rule::id)
-                            .filter(id -> id.contains("-"))
-                            .collect(Collectors.joining("|", "\\b(", "|"))
-                    + "cohorts?|stimul(us|i)|slots?|constraints?|lexicographic|score|null|NaN)\\b");
+    private static final Pattern OF_THE_MACHINE = Pattern.compile(Rulebook.builtIn().rules().stream()
+                    .map(Rule::id)
+                    .filter(id -> id.contains("-"))
+                    .collect(Collectors.joining("|", "\\b(", "|"))
+            + "cohorts?|stimul(us|i)|slots?|constraints?|lexicographic|score|null|NaN)\\b");
 
     static List<String> demos() {
         return Scenarios.all().stream().map(Demo::name).toList();
@@ -105,10 +104,7 @@ class FindingsAuditTest {
 
     /** A sentence, with a beginning and an end, and no name that only the program knows. */
     private static void assertReadable(String text) {
-        assertThat(text)
-                .isNotBlank()
-                .matches("(?s)[\\p{Lu}\\p{N}\"].*\\.")
-                .doesNotContainPattern(OF_THE_MACHINE);
+        assertThat(text).isNotBlank().matches("(?s)[\\p{Lu}\\p{N}\"].*\\.").doesNotContainPattern(OF_THE_MACHINE);
     }
 
     @ParameterizedTest

@@ -82,8 +82,8 @@ class TradeOffWordsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "-10 | 0 | 0 | 0 | 1 thing more that must hold does",
-                "-20 | 0 | 0 | 35 | 2 things more that must hold do, costs 3.5 points more",
+                "-10 | 0 | 0 | 0 | mends 1 thing that must hold",
+                "-20 | 0 | 0 | 35 | mends 2 things that must hold, costs 3.5 points more",
                 "0 | -10 | 0 | -73 | 1 more of the key work is done, saves 7.3 points",
                 "0 | -10 | 10 | 10 | 1 more of the key work is done, 1 less of the main work is done, costs 1 point more",
                 "0 | 0 | -20 | 0 | 2 more of the main work is done"

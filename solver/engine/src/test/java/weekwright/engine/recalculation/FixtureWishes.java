@@ -48,8 +48,7 @@ final class FixtureWishes extends Judge {
                 .filter(fixture -> fixture.kind() == Thing.Kind.FIXTURE && fixture.holds(person))
                 .filter(fixture -> fixture.start().isAfter(placement.start()))
                 .min(Comparator.comparing(Thing::start));
-        boolean concerned =
-                next.map(fixture -> fixture.isPlayedBy(person)).orElseGet(() -> playsAny(person));
+        boolean concerned = next.map(fixture -> fixture.isPlayedBy(person)).orElseGet(() -> playsAny(person));
         boolean inside = next.map(placement::hoursTo)
                 .filter(hours -> !hours.below(number("primer-window", "fromHours", group))
                         && !hours.above(number("primer-window", "toHours", group)))

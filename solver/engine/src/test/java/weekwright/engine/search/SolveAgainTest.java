@@ -70,8 +70,8 @@ class SolveAgainTest {
         long published = 0;
         for (SmallWeeks.Proven week : weeks()) {
             Changed draft = SmallWeeks.after(Change.FACILITY_CLOSED, week.scenario(), week.plan());
-            Changed given = new Changed(
-                    draft.scenario(), draft.before().withPublished(Moment.parse("2026-01-01T12:00")));
+            Changed given =
+                    new Changed(draft.scenario(), draft.before().withPublished(Moment.parse("2026-01-01T12:00")));
             asDraft += toAnotherDay(draft.before(), again(draft));
             published += toAnotherDay(given.before(), again(given));
         }
