@@ -534,7 +534,7 @@
       hold(session);
     } else if (part && document.activeElement === document.body) {
       // What was pressed is gone; whoever uses the keyboard goes on from what is there now, or from what was done.
-      const next = part.id === 'desk' ? null : part.querySelector('.button');
+      const next = part.id === 'desk' ? null : part.querySelector('.answer, .button');
       (next || document.getElementById('saved')).focus({ preventScroll: true });
     }
   });
