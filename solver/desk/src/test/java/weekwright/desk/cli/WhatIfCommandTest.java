@@ -70,12 +70,12 @@ class WhatIfCommandTest {
                           · Maximal velocity sprinting (Wed 10 Feb 09:00) ends 56 h 55 min before League round 21, home; 72
                             h are wanted, and 68 h count as enough. Concerns 19 of 22 in First squad.
                         Sessions that differ
+                          · Trunk, balance, stability is added on Mon 8 Feb 13:30.
                           · Acceleration 10-40 m is added on Tue 9 Feb 09:00, Training pitch.
-                          · Trunk, balance, stability is added on Tue 9 Feb 10:00.
+                          · Mobility is added on Tue 9 Feb 10:00.
                           · Tempo run is added on Wed 10 Feb 10:30, Training pitch.
-                          · Upper push and pull (Thu 11 Feb 12:00) moves to Mon 8 Feb 12:30.
-                          · Mobility is added on Thu 11 Feb 12:00.
-                          · Primer is added on Fri 12 Feb 09:00, Training pitch.
+                          · Upper push and pull (Thu 11 Feb 12:00) moves to Mon 8 Feb 14:00.
+                          · Primer is added on Fri 12 Feb 09:30, Training pitch.
                           · Trunk, balance, stability is added on Fri 12 Feb 10:00.
                         Kept better
                                  The least of an aim: no main work falls short any more; it did by 1. Before: Acceleration
@@ -95,9 +95,9 @@ class WhatIfCommandTest {
                            +3.8  The free day after a fixture: costs 3.8 points; it was met before. Now: The free day after
                                  the fixture of Sat 6 Feb is the first day after it, not the second (Mon 8 Feb). Concerns 21
                                  of 22 in First squad.
-                           +1.6  When a primer works: costs 1.6 points; it was met before. Now: Primer (Fri 12 Feb 09:00)
-                                 ends 196 h 30 min before League round 22, away; a primer works from 33 h to 4 h before.
-                                 Concerns D. Quillane, S. Fennimar and M. Pellor.
+                           +1.6  When a primer works: costs 1.6 points; it was met before. Now: Primer (Fri 12 Feb 09:30)
+                                 ends 196 h before League round 22, away; a primer works from 33 h to 4 h before. Concerns
+                                 D. Quillane, S. Fennimar and M. Pellor.
                         """);
         assertThat(trial.err()).endsWith("Nothing is kept: give --keep or -o FOLDER to keep it.\n");
     }

@@ -2,7 +2,6 @@ package weekwright.engine.rules;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.AimInfo;
 import weekwright.engine.problem.FacilityInfo;
@@ -262,17 +261,7 @@ final class Evaluator {
             last++;
         }
         Stimulus[] inOrder = timelines.placedFrom(first, last);
-        Leads leads = Leads.of(problem, inOrder);
-        int[] own = IntStream.range(0, inOrder.length)
-                .filter(i -> inOrder[i].day == day)
-                .toArray();
-        StaffDay staff = new StaffDay(new Stimulus[own.length], new int[own.length], new boolean[own.length]);
-        for (int i = 0; i < own.length; i++) {
-            staff.sessions()[i] = inOrder[own[i]];
-            staff.leads()[i] = leads.lead(own[i]);
-            staff.missing()[i] = leads.missing(own[i]);
-        }
-        return staff;
+        return StaffDay.of(Leads.of(problem, inOrder), inOrder, day);
     }
 
     private void lift(LiftLine line, Sink sink) {

@@ -29,6 +29,7 @@ final class Journal {
     private final List<ScopeBefore> scopes = new ArrayList<>();
     private final ArrayDeque<Cost> spareCosts = new ArrayDeque<>();
     private final Cost totalBefore = new Cost();
+    private final Cost ofScopesBefore = new Cost();
     private int[] looked = new int[64];
     private int lookedCount;
 
@@ -72,7 +73,7 @@ final class Journal {
         return Arrays.copyOf(looked, lookedCount);
     }
 
-    void clear(Cost total) {
+    void clear(Cost total, Cost ofScopes) {
         lookedCount = 0;
         moves.clear();
         absences.clear();
@@ -81,9 +82,10 @@ final class Journal {
         scopes.forEach(scope -> spareCosts.push(scope.cost()));
         scopes.clear();
         totalBefore.set(total);
+        ofScopesBefore.set(ofScopes);
     }
 
-    void takeBack(Timelines timelines, Cost[] kept, Cost total) {
+    void takeBack(Timelines timelines, Cost[] kept, Cost total, Cost ofScopes) {
         for (int i = moves.size() - 1; i >= 0; i--) {
             timelines.put(moves.get(i).session().index, moves.get(i).from());
         }
@@ -103,6 +105,7 @@ final class Journal {
             kept[scopes.get(i).scope()].set(scopes.get(i).cost());
         }
         total.set(totalBefore);
-        clear(total);
+        ofScopes.set(ofScopesBefore);
+        clear(total, ofScopes);
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.IntFunction;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Cost;
 import weekwright.engine.problem.Problem;
@@ -39,6 +40,10 @@ public final class Judge {
     private final CostSink sink = new CostSink();
     private final Cost scratch = new Cost();
     private final Cost total = new Cost();
+    /** What all scopes cost together: the rest of the total is what sessions cost by themselves and in pairs. */
+    private final Cost ofScopes = new Cost();
+
+    private final Cost least = new Cost();
     private final Cost[] kept;
     private final @Nullable Cost[][] byOption;
     /** The same of options that some sit out. */
@@ -74,6 +79,7 @@ public final class Judge {
             kept[scope] = new Cost();
             evaluator.scope(scope, sink.into(kept[scope]));
             total.add(kept[scope]);
+            ofScopes.add(kept[scope]);
         }
         for (Session session : problem.sessions) {
             byOption[session.index] = new @Nullable Cost[session.options.length];
@@ -227,6 +233,11 @@ public final class Judge {
         return cost;
     }
 
+    /** Whether a session would break, at an option, more that must hold than left out, whatever else is placed. */
+    public boolean breaksMustAlone(Session session, Stimulus option) {
+        return alone(session, option).must > unplaced(session).must;
+    }
+
     /** What an option costs by itself and with fixed things: it never changes, so it is worked out once. */
     private Cost alone(Session session, Stimulus at) {
         if (at.option < 0) {
@@ -259,28 +270,77 @@ public final class Judge {
 
     /** Works out what the moves since the last call have touched, and tells what the plan costs. */
     public Cost settle() {
+        settle(null);
+        return total;
+    }
+
+    /**
+     * The same, but leaves off as soon as what is worked out so far is hopeless: no cost is negative, so that the rest can
+     * only add to it. Then only {@link #revert} may follow.
+     *
+     * @param hopeless whether a plan that costs this or more at any level is of no use
+     * @return whether all was worked out
+     */
+    public boolean settleUnless(Predicate<Cost> hopeless) {
+        return settle(hopeless);
+    }
+
+    private boolean settle(@Nullable Predicate<Cost> hopeless) {
         seatAnew();
+        least.set(total);
+        least.subtract(ofScopes);
+        boolean hope = hopeless == null || !hopeless.test(least);
+        settleDays(hope);
+        if (hope) {
+            settleStaff();
+            hope = settleScopes(hopeless);
+        }
+        marks.clear();
+        return hope;
+    }
+
+    private void settleDays(boolean hope) {
         for (int i = 0; i < dirtyCount; i++) {
             int cohort = dirtyCohorts[i];
             int day = dirtyDays[i];
             dirty[cohort][day] = false;
-            DayState before = timelines.day(cohort, day);
-            DayState now = timelines.workedOut(cohort, day, new DayState());
-            journal.changed(cohort, day, before);
-            timelines.setDay(cohort, day, now);
-            scopes.dayChanged(cohort, day, before, now, timelines, marks);
+            if (hope) {
+                settleDay(cohort, day);
+            }
         }
         dirtyCount = 0;
+    }
+
+    private void settleDay(int cohort, int day) {
+        DayState before = timelines.day(cohort, day);
+        DayState now = timelines.workedOut(cohort, day, new DayState());
+        journal.changed(cohort, day, before);
+        timelines.setDay(cohort, day, now);
+        scopes.dayChanged(cohort, day, before, now, timelines, marks);
+    }
+
+    private void settleStaff() {
         for (int i = 0; i < marks.count(); i++) {
             if (scopes.scope(marks.at(i)).kind() == Scopes.Kind.STAFF) {
                 settleStaff(scopes.scope(marks.at(i)).at());
             }
         }
+    }
+
+    private boolean settleScopes(@Nullable Predicate<Cost> hopeless) {
+        least.set(total);
         for (int i = 0; i < marks.count(); i++) {
-            settleScope(marks.at(i));
+            least.subtract(kept[marks.at(i)]);
         }
-        marks.clear();
-        return total;
+        for (int i = 0; i < marks.count(); i++) {
+            int scope = marks.at(i);
+            settleScope(scope);
+            least.add(kept[scope]);
+            if (hopeless != null && hopeless.test(least)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Decides who comes; sessions to which others come than before are judged anew. */
@@ -332,16 +392,13 @@ public final class Judge {
         StaffDay now = evaluator.staffDay(day);
         journal.changed(day, before);
         timelines.setStaff(day, now);
-        touchChanged(before, now);
-        touchChanged(now, before);
+        now.changedSince(before, at -> leadsChanged(problem.sessions.get(at.index)));
     }
 
-    private void touchChanged(StaffDay these, StaffDay others) {
-        for (int i = 0; i < these.sessions().length; i++) {
-            Session session = problem.sessions.get(these.sessions()[i].index);
-            if (session.aim != null && others.lead(session.index) != these.leads()[i]) {
-                scopes.leads(session.aim, session.week, marks);
-            }
+    /** A session that has left the day has moved: its week is looked at in any case. */
+    private void leadsChanged(Session session) {
+        if (session.aim != null) {
+            scopes.leads(session.aim, session.week, marks);
         }
     }
 
@@ -353,6 +410,8 @@ public final class Judge {
             journal.changed(scope, kept[scope]);
             total.subtract(kept[scope]);
             total.add(scratch);
+            ofScopes.subtract(kept[scope]);
+            ofScopes.add(scratch);
             kept[scope].set(scratch);
         }
     }
@@ -364,12 +423,12 @@ public final class Judge {
 
     /** Makes the moves so far final: {@link #revert} goes back to here. */
     public void keep() {
-        journal.clear(total);
+        journal.clear(total, ofScopes);
     }
 
     /** Takes back all moves since the last {@link #keep}. */
     public void revert() {
-        journal.takeBack(timelines, kept, total);
+        journal.takeBack(timelines, kept, total, ofScopes);
     }
 
     /** Tells a sink all that is broken, part by part; told facts too. */

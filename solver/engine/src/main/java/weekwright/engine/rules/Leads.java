@@ -17,12 +17,15 @@ public final class Leads {
     private final Stimulus[] placed;
     private final int[] leads;
     private final boolean[] missing;
+    /** Minutes of the longest session: none that began earlier than so long ago still runs. */
+    private final int longest;
 
     private Leads(Problem problem, Stimulus[] placed) {
         this.problem = problem;
         this.placed = placed;
         leads = new int[placed.length];
         missing = new boolean[placed.length];
+        longest = Arrays.stream(placed).mapToInt(Stimulus::minutes).max().orElse(0);
         Arrays.fill(leads, NOBODY);
         assign(true);
         assign(false);
@@ -82,13 +85,19 @@ public final class Leads {
         if (!problem.mayLead(staff.index, session.index) || !staff.works(session.start, session.end)) {
             return false;
         }
+        return leading(i, staff.index) < staff.member.atOnce();
+    }
+
+    /** How many other sessions somebody leads at the time of one. */
+    private int leading(int i, int staff) {
+        Stimulus session = placed[i];
         int leading = 0;
-        for (int other = 0; other < placed.length; other++) {
-            boolean same = other != i && leads[other] == staff.index;
-            if (same && placed[other].start < session.end && session.start < placed[other].end) {
-                leading++;
-            }
+        for (int earlier = i - 1; earlier >= 0 && placed[earlier].start > session.start - longest; earlier--) {
+            leading += leads[earlier] == staff && placed[earlier].end > session.start ? 1 : 0;
         }
-        return leading < staff.member.atOnce();
+        for (int later = i + 1; later < placed.length && placed[later].start < session.end; later++) {
+            leading += leads[later] == staff && placed[later].end > session.start ? 1 : 0;
+        }
+        return leading;
     }
 }

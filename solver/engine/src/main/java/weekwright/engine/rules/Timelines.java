@@ -15,6 +15,9 @@ final class Timelines implements DayBook {
     /** Sessions placed, by facility and day. */
     final DayLists byFacility;
 
+    /** Sessions placed, by day, where anybody is there to lead them. */
+    private final DayLists led;
+
     /** Who comes to what. */
     final Attendance attendance;
 
@@ -31,6 +34,7 @@ final class Timelines implements DayBook {
         int length = problem.calendar.days();
         byGroup = new DayLists(problem.groups.size(), length);
         byFacility = new DayLists(problem.facilities.size(), length);
+        led = new DayLists(1, length);
         overnight = new int[length];
         staffDays = new StaffDay[length];
         Arrays.fill(staffDays, StaffDay.EMPTY);
@@ -68,6 +72,9 @@ final class Timelines implements DayBook {
         if (from != null) {
             overnight[from.day] -= from.runsOver ? 1 : 0;
             byGroup.remove(from.group, from);
+            if (!problem.staff.isEmpty()) {
+                led.remove(0, from);
+            }
             if (takesRoom(from)) {
                 byFacility.remove(from.facility, from);
             }
@@ -76,6 +83,9 @@ final class Timelines implements DayBook {
         if (to != null) {
             overnight[to.day] += to.runsOver ? 1 : 0;
             byGroup.add(to.group, to);
+            if (!problem.staff.isEmpty()) {
+                led.add(0, to);
+            }
             if (takesRoom(to)) {
                 byFacility.add(to.facility, to);
             }
@@ -155,17 +165,9 @@ final class Timelines implements DayBook {
         return count + 1;
     }
 
-    /** Sessions placed on some days, of all groups, in order of start. */
+    /** Sessions placed on some days that staff may have to lead, in order of start. */
     Stimulus[] placedFrom(int first, int last) {
-        int count = 0;
-        for (int day = first; day <= last; day++) {
-            for (int group = 0; group < problem.groups.size(); group++) {
-                for (int i = byGroup.count(group, day) - 1; i >= 0; i--) {
-                    count = insert(byGroup.at(group, day, i), count);
-                }
-            }
-        }
-        return Arrays.copyOf(scratch, count);
+        return led.from(0, first, last);
     }
 
     /** Those of some sessions that are placed, in order of start. */

@@ -115,9 +115,10 @@ final class Construction {
         long least = weight(judge.total());
         for (Stimulus option : session.coarse) {
             judge.move(session, option);
-            long weight = weight(judge.settle());
-            if (weight < least) {
-                least = weight;
+            long limit = least;
+            boolean whole = judge.settleUnless(from -> weight(from) >= limit);
+            if (whole && weight(judge.total()) < least) {
+                least = weight(judge.total());
                 best = option;
             }
             judge.revert();

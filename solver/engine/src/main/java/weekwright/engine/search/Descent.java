@@ -94,8 +94,8 @@ final class Descent {
         }
         moves++;
         judge.move(session, to);
-        boolean better =
-                judge.settle().compareLevels(least) < 0 && scale.cost(judge).compareLevels(least) < 0;
+        boolean better = judge.settleUnless(from -> from.compareLevels(least) >= 0)
+                && scale.cost(judge).compareLevels(least) < 0;
         if (better) {
             least.set(scale.cost(judge));
         }

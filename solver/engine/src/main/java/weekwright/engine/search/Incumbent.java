@@ -34,6 +34,11 @@ final class Incumbent {
         return true;
     }
 
+    /** Whether no plan that costs this or more is any better. */
+    boolean noneBetterFrom(Cost least) {
+        return least.compareLevels(cost) >= 0;
+    }
+
     Cost cost() {
         return cost;
     }

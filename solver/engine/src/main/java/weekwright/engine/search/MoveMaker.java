@@ -39,7 +39,7 @@ final class MoveMaker {
         for (Seat seat : week.getSeats()) {
             Session session = seat.session();
             if (movable(session)) {
-                places[session.index] = new Places(problem, session);
+                places[session.index] = new Places(week.walk().judge, problem, session);
                 movable.add(seat);
                 byGroup.get(session.group.index).add(seat);
             }

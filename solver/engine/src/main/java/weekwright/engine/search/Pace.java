@@ -38,11 +38,16 @@ final class Pace {
 
     /** Notes one more plan tried; whether to stop now. */
     boolean tried(Judge judge) {
-        moves++;
         if (best.offer(judge)) {
-            lastBetter = moves;
+            lastBetter = moves + 1;
             watch.better(best);
         }
+        return triedInVain();
+    }
+
+    /** Notes one more plan tried that is known to be no better; whether to stop now. */
+    boolean triedInVain() {
+        moves++;
         if (++untold == ASK_EVERY) {
             tell();
         }

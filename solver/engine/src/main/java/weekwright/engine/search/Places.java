@@ -1,10 +1,13 @@
 package weekwright.engine.search;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
+import weekwright.engine.rules.Judge;
 
 /** A session's options on the coarse grid, by day and clock time. */
 final class Places {
@@ -15,11 +18,9 @@ final class Places {
     private final int[] dayStarts = new int[DAYS + 1];
     private final int[] clock;
 
-    Places(Problem problem, Session session) {
-        options = session.coarse.clone();
-        java.util.Arrays.sort(
-                options,
-                java.util.Comparator.comparingInt((Stimulus o) -> o.start).thenComparingInt(o -> o.option));
+    Places(Judge judge, Problem problem, Session session) {
+        options = worthTrying(judge, session);
+        Arrays.sort(options, Comparator.comparingInt((Stimulus o) -> o.start).thenComparingInt(o -> o.option));
         firstDay = 7 * session.week;
         clock = new int[options.length];
         int at = 0;
@@ -31,6 +32,14 @@ final class Places {
             }
         }
         dayStarts[DAYS] = at;
+    }
+
+    /** Options that break no must by themselves; all where there is none such. */
+    static Stimulus[] worthTrying(Judge judge, Session session) {
+        Stimulus[] some = Arrays.stream(session.coarse)
+                .filter(option -> !judge.breaksMustAlone(session, option))
+                .toArray(Stimulus[]::new);
+        return some.length > 0 ? some : session.coarse.clone();
     }
 
     Stimulus any(Random random) {

@@ -76,12 +76,14 @@ public final class Portfolio {
     }
 
     private @Nullable Stimulus[] start(Clocked watch) {
-        @Nullable
-        Stimulus[] start = best(List.of(
-                new Construction(problem, watch).build(),
-                Construction.standing(problem),
-                Construction.held(problem),
-                new Construction(problem, watch).repaired()));
+        List<@Nullable Stimulus[]> plans = new ArrayList<>();
+        plans.add(new Construction(problem, watch).build());
+        plans.add(Construction.standing(problem));
+        if (problem.sessions.stream().anyMatch(session -> session.start() != null)) {
+            plans.add(Construction.held(problem));
+            plans.add(new Construction(problem, watch).repaired());
+        }
+        @Nullable Stimulus[] start = best(plans);
         Incumbent first = new Incumbent(Judge.of(problem, start), scale);
         watch.better(first);
         return start;

@@ -42,6 +42,7 @@ public final class RuinAndRecreate implements Searcher {
         private final Judge judge;
         private final Scale scale;
         private final Nearby nearby;
+        private final Stimulus[][] worthTrying;
         private final Random random;
         private final Pace pace;
         private final Watch firstPart;
@@ -62,6 +63,8 @@ public final class RuinAndRecreate implements Searcher {
             judge = Judge.of(problem, start);
             scale = new Scale(problem);
             nearby = new Nearby(problem, free, judge);
+            worthTrying = new Stimulus[problem.sessions.size()][];
+            free.forEach(session -> worthTrying[session.index] = Places.worthTrying(judge, session));
             this.random = random;
             this.pace = pace;
             this.firstPart = firstPart;
@@ -125,7 +128,7 @@ public final class RuinAndRecreate implements Searcher {
         }
 
         private void putBack(Session session) {
-            Stimulus[] options = session.coarse;
+            Stimulus[] options = worthTrying[session.index];
             int tries = Math.min(options.length, SAMPLE);
             boolean all = tries == options.length;
             Stimulus best = null;
@@ -133,9 +136,7 @@ public final class RuinAndRecreate implements Searcher {
             for (int i = 0; i < tries && !stop; i++) {
                 Stimulus option = options[all ? i : random.nextInt(options.length)];
                 judge.move(session, option);
-                judge.settle();
-                stop = pace.tried(judge);
-                long slope = slope();
+                long slope = slopeBelow(least);
                 if (slope < least) {
                     least = slope;
                     best = option;
@@ -144,6 +145,15 @@ public final class RuinAndRecreate implements Searcher {
             }
             judge.move(session, best);
             settleAndKeep();
+        }
+
+        /** What the plan weighs after a move; something no less than a limit where it weighs that at least. */
+        private long slopeBelow(long limit) {
+            long moved = scale.moved(judge);
+            boolean whole = judge.settleUnless(
+                    least -> Scale.slope(least, mustFactor) + moved >= limit && pace.best.noneBetterFrom(least));
+            stop = whole ? pace.tried(judge) : pace.triedInVain();
+            return whole ? slope() : limit;
         }
 
         private void restore(List<Session> out, @Nullable Stimulus[] old) {

@@ -34,8 +34,12 @@ final class Scale {
 
     /** The plan as one weighted sum, a must counting so many times. */
     long slope(Judge judge, int mustFactor) {
-        Cost total = judge.total();
-        return mustFactor * total.mustSlope + total.restSlope + moved(judge);
+        return slope(judge.total(), mustFactor) + moved(judge);
+    }
+
+    /** A cost as one weighted sum, without the price of what has moved. */
+    static long slope(Cost cost, int mustFactor) {
+        return mustFactor * cost.mustSlope + cost.restSlope;
     }
 
     /** Price of all that has moved. */

@@ -30,6 +30,9 @@ public final class TimefoldSearcher implements Searcher {
     /** What a step may make worse at the start of a cooling, in tenths of a point: some of one wish. Found by trying 6 to 50. */
     private static final String WARMTH = "15";
 
+    /** A step that makes the sum worse by so much is never taken: at the warmest its odds are e to the minus 40. */
+    private static final long REACH = 600;
+
     private static final double FIRST_PART = 0.25;
 
     private final EnvironmentMode mode;
@@ -84,7 +87,7 @@ public final class TimefoldSearcher implements Searcher {
         List<Seat> seats = free.stream()
                 .map(session -> new Seat(session, start[session.index]))
                 .toList();
-        Walk walk = new Walk(problem, start, pace, mustFactor);
+        Walk walk = new Walk(problem, start, pace, mustFactor, reach());
         Week week = new Week(seats, walk);
         if (seats.isEmpty() || pace.most() < 1 || pace.settled()) {
             return week;
@@ -95,6 +98,11 @@ public final class TimefoldSearcher implements Searcher {
         Week best = solver.solve(week);
         pace.end();
         return best;
+    }
+
+    /** In its asserting modes every plan is weighed to the end. */
+    private long reach() {
+        return mode == EnvironmentMode.NO_ASSERT ? REACH : Long.MAX_VALUE;
     }
 
     private SolverConfig config(long seed, TerminationConfig cooling) {

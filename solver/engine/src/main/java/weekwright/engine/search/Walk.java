@@ -3,6 +3,7 @@ package weekwright.engine.search;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.Cost;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
@@ -19,11 +20,21 @@ final class Walk {
     private final List<@Nullable Stimulus> triedFrom = new ArrayList<>();
     private @Nullable Object owner;
     private final int mustFactor;
+    private final long reach;
+    private long limit;
+    private boolean whole = true;
     private Runnable stop = () -> {};
 
-    Walk(Problem problem, @Nullable Stimulus[] start, Pace pace, int mustFactor) {
+    /**
+     * A walk from a plan.
+     *
+     * @param reach by how much a step may at most make the weighted sum worse; what is worse than that is not weighed to the
+     *     end
+     */
+    Walk(Problem problem, @Nullable Stimulus[] start, Pace pace, int mustFactor, long reach) {
         this.problem = problem;
         this.mustFactor = mustFactor;
+        this.reach = reach;
         this.pace = pace;
         judge = Judge.of(problem, start);
         scale = new Scale(problem);
@@ -37,7 +48,7 @@ final class Walk {
         if (owner == null) {
             owner = calculator;
         }
-        return owner == calculator ? this : new Walk(problem, judge.placements(), pace.deaf(judge), mustFactor);
+        return owner == calculator ? this : new Walk(problem, judge.placements(), pace.deaf(judge), mustFactor, reach);
     }
 
     void onStop(Runnable terminate) {
@@ -59,22 +70,17 @@ final class Walk {
         }
         judge.settle();
         judge.keep();
+        here();
     }
 
     /**
-     * The weighted sum of the state that the seats are in. A rejected move is taken back from the judge's journal, which
-     * is far cheaper than working it out again.
+     * The weighted sum of the state that the seats are in, or something beyond reach where it is that much. A rejected move
+     * is taken back from the judge's journal, which is far cheaper than working it out again.
      */
     long weigh() {
         boolean moved = !touched.isEmpty();
         if (!tried.isEmpty()) {
-            if (allBack()) {
-                judge.revert();
-            } else {
-                judge.keep();
-            }
-            tried.clear();
-            triedFrom.clear();
+            decide();
         }
         for (Seat seat : touched) {
             Session session = seat.session();
@@ -86,11 +92,36 @@ final class Walk {
             }
         }
         touched.clear();
-        judge.settle();
-        if (moved && pace.tried(judge)) {
+        long priceOfMoved = scale.moved(judge);
+        whole = judge.settleUnless(least -> hopeless(least, priceOfMoved));
+        if (moved && (whole ? pace.tried(judge) : pace.triedInVain())) {
             stop.run();
         }
-        return scale.slope(judge, mustFactor);
+        return whole ? scale.slope(judge, mustFactor) : limit;
+    }
+
+    private boolean hopeless(Cost least, long priceOfMoved) {
+        return Scale.slope(least, mustFactor) + priceOfMoved >= limit && pace.best.noneBetterFrom(least);
+    }
+
+    /** The last move stays, or it is taken back. */
+    private void decide() {
+        if (allBack()) {
+            judge.revert();
+        } else if (whole) {
+            judge.keep();
+            here();
+        } else {
+            judge.revert();
+            touched.addAll(tried);
+            limit = Long.MAX_VALUE;
+        }
+        tried.clear();
+        triedFrom.clear();
+    }
+
+    private void here() {
+        limit = reach == Long.MAX_VALUE ? reach : scale.slope(judge, mustFactor) + reach;
     }
 
     private boolean allBack() {
