@@ -47,6 +47,16 @@ public enum Units {
         return m / metres;
     }
 
+    /** Kilograms of a weight in this unit. */
+    public double kilograms(double weight) {
+        return weight * kilograms;
+    }
+
+    /** Metres of a length in this unit. */
+    public double metres(double length) {
+        return length * metres;
+    }
+
     /** The bar and plates of a gym in this unit. */
     public Plates plates() {
         return this == METRIC ? Plates.KILOGRAMS : Plates.POUNDS;

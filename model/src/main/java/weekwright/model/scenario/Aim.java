@@ -42,15 +42,20 @@ public record Aim(
 
     /** The same with other numbers a week, at another priority. */
     public Aim withPerWeek(PerWeek perWeek, Priority priority) {
-        return copy(perWeek, priority, doses, microCounts);
+        return copy(perWeek, priority, doses, microCounts, weeks);
     }
 
     /** The same in other doses. */
     public Aim withDoses(List<Dose> doses, boolean microCounts) {
-        return copy(perWeek, priority, doses, microCounts);
+        return copy(perWeek, priority, doses, microCounts, weeks);
     }
 
-    private Aim copy(PerWeek perWeek, Priority priority, List<Dose> doses, boolean microCounts) {
+    /** The same with other factors of its main part by week. */
+    public Aim withWeeks(List<Double> weeks) {
+        return copy(perWeek, priority, doses, microCounts, weeks);
+    }
+
+    private Aim copy(PerWeek perWeek, Priority priority, List<Dose> doses, boolean microCounts, List<Double> weeks) {
         return new Aim(
                 family, whom, perWeek, priority, doses, prefer, microCounts, learning, power, weeks, minutes, metres);
     }

@@ -33,20 +33,25 @@ public record Athlete(
 
     /** The same with other marks. */
     public Athlete withMarks(List<Mark> marks) {
-        return copy(marks, windows, away);
+        return copy(marks, windows, away, restrictions);
     }
 
     /** The same with other hours. */
     public Athlete withWindows(List<Window> windows) {
-        return copy(marks, windows, away);
+        return copy(marks, windows, away, restrictions);
     }
 
     /** The same with other spans away. */
     public Athlete withAway(List<Away> away) {
-        return copy(marks, windows, away);
+        return copy(marks, windows, away, restrictions);
     }
 
-    private Athlete copy(List<Mark> marks, List<Window> windows, List<Away> away) {
+    /** The same with other restrictions. */
+    public Athlete withRestrictions(List<Restriction> restrictions) {
+        return copy(marks, windows, away, restrictions);
+    }
+
+    private Athlete copy(List<Mark> marks, List<Window> windows, List<Away> away, List<Restriction> restrictions) {
         return new Athlete(id, name, groups, level, born, marks, windows, away, restrictions);
     }
 }

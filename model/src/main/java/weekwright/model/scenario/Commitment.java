@@ -29,4 +29,9 @@ public record Commitment(
         groups = Ids.listed(groups);
         athletes = Ids.listed(athletes);
     }
+
+    /** The same under another id at another start. */
+    public Commitment withStart(String id, Moment start) {
+        return new Commitment(id, label, groups, athletes, family, start, minutes, facility, effort, lends);
+    }
 }

@@ -28,4 +28,9 @@ public record StaffMember(
     public StaffMember withWindows(List<Window> windows) {
         return new StaffMember(id, name, leads, atOnce, windows, away);
     }
+
+    /** The same with other spans away. */
+    public StaffMember withAway(List<Away> away) {
+        return new StaffMember(id, name, leads, atOnce, windows, away);
+    }
 }

@@ -46,6 +46,9 @@ class EyesTest {
         PAGES.put("log", "/w/week/log");
         PAGES.put("rules", "/w/week/rules");
         PAGES.put("words", "/w/week/words");
+        PAGES.put("next", "/w/week/next");
+        PAGES.put("form", "/w/week/knowns/fixtures/new");
+        PAGES.put("take", "/w/week/take?what=fixtures");
     }
 
     @TempDir

@@ -56,10 +56,13 @@ class HostileNamesTest {
             }
             page.navigate(coach.origin() + "/w/week?week=all");
             fine(coach, "afar");
-            for (String other : List.of("history", "knowns", "paper", "whatif", "load", "log", "rules", "words")) {
+            for (String other :
+                    List.of("history", "knowns", "paper", "whatif", "load", "log", "rules", "words", "next")) {
                 page.navigate(coach.origin() + "/w/week/" + other);
                 fine(coach, other);
             }
+            page.navigate(coach.origin() + "/");
+            fine(coach, "start");
             coach.quiet();
         }
     }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -17,6 +18,8 @@ import weekwright.desk.store.RealDisk;
 import weekwright.desk.store.Store;
 import weekwright.desk.store.StoreFault;
 import weekwright.model.document.DocumentException;
+import weekwright.model.document.Documents;
+import weekwright.model.scenario.Scenario;
 
 /**
  * The folders that a page may open and begin: one that was named, or those that lie side by side in a place. Nothing
@@ -94,6 +97,34 @@ public final class Shelf {
                     .toList();
         } catch (IOException e) {
             throw AtomicFile.fault(place, e);
+        }
+    }
+
+    /**
+     * A week that lies here.
+     *
+     * @param folder name of its folder
+     * @param scenario what stands in its scenario.json, or null where that cannot be read
+     */
+    public record Week(String folder, @Nullable Scenario scenario) {
+        private long lastDay() {
+            return scenario == null ? Long.MIN_VALUE : scenario.lastDay().toEpochDay();
+        }
+    }
+
+    /** All weeks that lie here, the latest first. Nothing is opened for it, and so nothing is written. */
+    public List<Week> weeks() {
+        return names().stream()
+                .map(name -> new Week(name, scenario(place.resolve(name).resolve(Folders.SCENARIO))))
+                .sorted(Comparator.comparingLong(Week::lastDay).reversed())
+                .toList();
+    }
+
+    private static @Nullable Scenario scenario(Path file) {
+        try {
+            return Documents.readScenario(file.toString(), Files.readAllBytes(file));
+        } catch (IOException | DocumentException e) {
+            return null;
         }
     }
 

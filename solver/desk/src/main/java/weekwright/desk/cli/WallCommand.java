@@ -7,7 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import weekwright.desk.app.AtomicFile;
-import weekwright.desk.app.InputFault;
+import weekwright.desk.app.Briefing;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Work;
 import weekwright.desk.export.Wall;
@@ -61,10 +61,7 @@ final class WallCommand implements Runnable {
         AtomicFile file = AtomicFile.at(Inputs.path(output == null ? "" : output));
         Work work = Work.toRead(new Inputs(around.in()), given.scenario, given.plan);
         Scenario read = work.scenario();
-        if (week < 1 || week > read.weeks()) {
-            throw new InputFault("--week is " + week + ", and the plan has "
-                    + (read.weeks() == 1 ? "one week" : read.weeks() + " weeks") + ": count from 1");
-        }
+        Briefing.week(read, week);
         List<String> groups = group == null
                 ? read.groups().stream().map(Group::id).toList()
                 : List.of(Whose.group(read, group).id());

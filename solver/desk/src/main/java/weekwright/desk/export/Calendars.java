@@ -1,16 +1,19 @@
 package weekwright.desk.export;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.app.InputFault;
 import weekwright.engine.Engine;
 import weekwright.engine.explain.Judged;
+import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Scenario;
 
 /**
@@ -24,19 +27,33 @@ public final class Calendars {
     private final Scenario scenario;
     private final String stamp;
     private final WrittenCalendar before;
+    private final int least;
     private final List<Written> entries = new ArrayList<>();
     private int added;
     private int changed;
     private int cancelled;
 
-    private Calendars(Scenario scenario, String stamp, WrittenCalendar before) {
+    private Calendars(Scenario scenario, String stamp, WrittenCalendar before, int least) {
         this.scenario = scenario;
         this.zone = scenario.zone();
         this.stamp = stamp;
         this.before = before;
+        this.least = least;
     }
 
+    /**
+     * A plan as it once was.
+     *
+     * @param number number of its revision, higher than those of all before it
+     * @param at when it was saved
+     */
+    public record Edition(int number, Instant at, Scenario scenario, Plan plan, Whose whose) {}
+
     private record Written(String uid, Instant start, Instant end, int sequence, String stamp, List<String> content) {
+        WrittenCalendar.Event event(ZoneId zone) {
+            return new WrittenCalendar.Event(uid, sequence, stamp, start, LocalDate.ofInstant(start, zone), content);
+        }
+
         List<String> lines() {
             List<String> lines = new ArrayList<>();
             lines.add("BEGIN:VEVENT");
@@ -72,11 +89,45 @@ public final class Calendars {
         String of = Timetable.uid(scenario, whose, "calendar").toString();
         WrittenCalendar written =
                 before == null ? WrittenCalendar.NONE : WrittenCalendar.read(before.file(), before.text(), of);
-        Calendars calendar = new Calendars(scenario, CalendarLines.utc(now), written);
+        Calendars calendar = new Calendars(scenario, CalendarLines.utc(now), written, 0);
         List<CalendarEntry> entries = Timetable.of(scenario, judged.plan(), whose);
         entries.forEach(calendar::add);
         calendar.keep();
         return new Made(calendar.text(of), calendar.said(entries.size(), before != null));
+    }
+
+    /**
+     * Makes the calendar of a folder from all that its plan was, so that it follows every earlier one that was made of it,
+     * though nobody has kept them: an entry bears the number of the revision that changed it last.
+     *
+     * @param editions the plans in order, the one in force last; at least one
+     */
+    public static Made of(List<Edition> editions) {
+        WrittenCalendar before = WrittenCalendar.NONE;
+        Made made = null;
+        for (Edition edition : editions) {
+            Scenario scenario = edition.scenario();
+            Calendars calendar = new Calendars(scenario, CalendarLines.utc(edition.at()), before, edition.number());
+            List<CalendarEntry> entries = Timetable.of(scenario, edition.plan(), edition.whose());
+            entries.forEach(calendar::add);
+            calendar.keep();
+            before = calendar.written();
+            made = new Made(
+                    calendar.text(
+                            Timetable.uid(scenario, edition.whose(), "calendar").toString()),
+                    calendar.said(entries.size(), true));
+        }
+        return Objects.requireNonNull(made, "a calendar is made of one plan at least");
+    }
+
+    private WrittenCalendar written() {
+        Map<String, WrittenCalendar.Event> events = new LinkedHashMap<>();
+        entries.forEach(entry -> events.put(entry.uid(), entry.event(zone)));
+        return new WrittenCalendar(events, List.of());
+    }
+
+    private int next(WrittenCalendar.Event old) {
+        return Math.max(old.sequence() + 1, least);
     }
 
     private void add(CalendarEntry entry) {
@@ -85,12 +136,12 @@ public final class Calendars {
         WrittenCalendar.Event old = before.events().get(uid);
         if (old == null) {
             added++;
-            entries.add(new Written(uid, entry.start(), entry.end(), 0, stamp, content));
+            entries.add(new Written(uid, entry.start(), entry.end(), least, stamp, content));
         } else if (old.content().equals(content)) {
             entries.add(new Written(uid, entry.start(), entry.end(), old.sequence(), old.stamp(), content));
         } else {
             changed++;
-            entries.add(new Written(uid, entry.start(), entry.end(), old.sequence() + 1, stamp, content));
+            entries.add(new Written(uid, entry.start(), entry.end(), next(old), stamp, content));
         }
     }
 
@@ -105,7 +156,7 @@ public final class Calendars {
                     old.uid(),
                     old.start(),
                     old.start(),
-                    stays ? old.sequence() : old.sequence() + 1,
+                    stays ? old.sequence() : next(old),
                     stays ? old.stamp() : stamp,
                     stays ? old.content() : cancelled(old.content())));
         }

@@ -8,7 +8,8 @@ import weekwright.desk.view.SheetPage;
 
 /** A day sheet as one HTML file: it asks for nothing else, and a phone can show it. */
 public final class SheetHtml {
-    private static final String USUAL_SIZE = "size-11";
+    /** In print only. The letters are the browser's own and may be wide; in these a full day of a group is one page. */
+    private static final String USUAL_SIZE = "size-9";
 
     private SheetHtml() {}
 

@@ -141,12 +141,13 @@ final class Fields {
             List<String> faults) {
         String help =
                 look.help().isEmpty() ? sentence(shape.about()) : look.help().strip();
+        String other = OtherUnits.help(look.unit(), value);
         boolean needed = look.name() || (shape.needed() && control != Control.PART && control != Control.ROWS);
         return new FormField(
                 control,
                 name,
                 look.label(),
-                help,
+                (help + " " + other).strip(),
                 look.unit(),
                 needed,
                 look.rare(),

@@ -23,7 +23,7 @@ import weekwright.model.scenario.Scenario;
  * One thing of a scenario in a form. What is sent becomes a part of the document, and the whole document is read as if it came
  * from a file: a form can save nothing that a file could not hold, and says the same of it.
  */
-public final class Form {
+public final class Form implements Editable {
     private static final String SCENARIO = "scenario";
     private static final List<String> WEEK = List.of("title", "zone", "firstDay", "days", "gridMinutes", "packs");
 
@@ -118,24 +118,17 @@ public final class Form {
         return this;
     }
 
-    /** Adds an empty row to a list, such as {@code aims}. */
-    public Form grown(String list) {
+    @Override
+    public void grow(String list) {
         fresh = Rows.grown(shape(), thing, list);
-        return this;
     }
 
-    /** Takes a row out of a list, such as {@code aims[2]}. */
-    public Form shrunk(String row) {
+    @Override
+    public void shrink(String row) {
         Rows.shrunk(shape(), thing, row);
-        return this;
     }
 
-    /**
-     * Reads the whole document with the thing in it.
-     *
-     * @param half whether the form is still being filled in
-     * @return whether nothing is wrong
-     */
+    @Override
     public boolean read(boolean half) {
         List<Object> list = list();
         if (part != Part.WEEK) {
@@ -149,11 +142,7 @@ public final class Form {
         return whole(part == Part.WEEK ? "" : part.id() + "[" + index + "]", half);
     }
 
-    /**
-     * Reads the whole document without the thing.
-     *
-     * @return whether nothing is wrong
-     */
+    @Override
     public boolean without() {
         List<Object> list = list();
         if (index < list.size()) {
@@ -251,13 +240,13 @@ public final class Form {
         return name.isEmpty() ? Paths.text(thing.getOrDefault("id", part.one())) : name;
     }
 
-    /** The fields as they are to be shown. */
+    @Override
     public FormField shown() {
         List<FormField> parts = new Fields(new Offers(scenario), wrong, fresh).of(shape(), thing, path(), "");
         return new FormField(Control.PART, "", "", "", "", false, false, "", "", List.of(), parts, List.of(), false);
     }
 
-    /** What is wrong and belongs to no field; to be asked after {@link #shown}. */
+    @Override
     public List<String> elsewhere() {
         return wrong.rest();
     }

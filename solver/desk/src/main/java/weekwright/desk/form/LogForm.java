@@ -9,6 +9,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.view.FormField;
 import weekwright.desk.view.FormField.Control;
+import weekwright.model.change.AsPlanned;
 import weekwright.model.document.DocumentException;
 import weekwright.model.document.Documents;
 import weekwright.model.document.Shape;
@@ -17,7 +18,7 @@ import weekwright.model.scenario.LogEntry;
 import weekwright.model.scenario.Scenario;
 
 /** What was done of a session or a fixture, in a form; read with the whole log as if it came from a file. */
-public final class LogForm {
+public final class LogForm implements Editable {
     private static final String ENTRIES = "entries";
 
     private final Scenario scenario;
@@ -30,19 +31,19 @@ public final class LogForm {
     private String fresh = "";
     private @Nullable Log changed;
 
-    private LogForm(Scenario scenario, Log log, LogEntry planned) {
+    private LogForm(Scenario scenario, Log log, AsPlanned planned) {
         this.scenario = scenario;
         this.document = Documents.apart(log);
         List<LogEntry> entries = log.entries();
         int found = -1;
         for (int i = 0; i < entries.size(); i++) {
-            found = same(entries.get(i), planned) ? i : found;
+            found = planned.isOf(entries.get(i)) ? i : found;
         }
         there = found >= 0;
         index = there ? found : entries.size();
         entry = there
                 ? Paths.map(Paths.list(document.get(ENTRIES)).get(found))
-                : Paths.map(Paths.list(Documents.apart(new Log(1, scenario.id(), List.of(planned)))
+                : Paths.map(Paths.list(Documents.apart(new Log(1, scenario.id(), List.of(planned.entry())))
                                 .get(ENTRIES))
                         .get(0));
     }
@@ -53,20 +54,8 @@ public final class LogForm {
      * @param log what was written down so far, or null
      * @param planned how it would be written down if it went as planned
      */
-    public static LogForm of(Scenario scenario, @Nullable Log log, LogEntry planned) {
+    public static LogForm of(Scenario scenario, @Nullable Log log, AsPlanned planned) {
         return new LogForm(scenario, log == null ? new Log(Scenario.VERSION, scenario.id(), List.of()) : log, planned);
-    }
-
-    /** Whether an entry is of something planned: of the same session or fixture, or else of the same family and start. */
-    public static boolean same(LogEntry entry, LogEntry planned) {
-        if (planned.placement() != null || planned.fixture() != null) {
-            return Objects.equals(entry.placement(), planned.placement())
-                    && Objects.equals(entry.fixture(), planned.fixture())
-                    && entry.group().equals(planned.group());
-        }
-        return entry.group().equals(planned.group())
-                && entry.family().equals(planned.family())
-                && entry.start().equals(planned.start());
     }
 
     private static Shape shape() {
@@ -86,7 +75,7 @@ public final class LogForm {
      */
     public LogForm filled(Map<String, List<String>> sent, String quick, String metres) {
         entry = new Sent(sent).fields(shape(), entry, ENTRIES, "");
-        QuickLines lines = new QuickLines(scenario, metres);
+        QuickLines lines = new QuickLines(scenario, OtherUnits.read(metres.strip(), "m", false));
         List<Object> people = lines.over(Paths.list(entry.get("people")), quick);
         if (!people.isEmpty()) {
             entry.put("people", people);
@@ -95,19 +84,17 @@ public final class LogForm {
         return this;
     }
 
-    /** Adds an empty row to a list. */
-    public LogForm grown(String list) {
+    @Override
+    public void grow(String list) {
         fresh = Rows.grown(shape(), entry, list);
-        return this;
     }
 
-    /** Takes a row out of a list. */
-    public LogForm shrunk(String row) {
+    @Override
+    public void shrink(String row) {
         Rows.shrunk(shape(), entry, row);
-        return this;
     }
 
-    /** Reads the whole log with the entry in it; whether nothing is wrong. */
+    @Override
     public boolean read(boolean half) {
         List<Object> entries = Paths.list(document.get(ENTRIES));
         if (index < entries.size()) {
@@ -119,7 +106,7 @@ public final class LogForm {
         return whole(half) && unread.isEmpty();
     }
 
-    /** Reads the whole log without the entry. */
+    @Override
     public boolean without() {
         List<Object> entries = Paths.list(document.get(ENTRIES));
         if (index < entries.size()) {
@@ -149,14 +136,14 @@ public final class LogForm {
         return changed;
     }
 
-    /** The fields as they are to be shown. */
+    @Override
     public FormField shown() {
         Map<String, Object> values = new LinkedHashMap<>(entry);
         List<FormField> parts = new Fields(new Offers(scenario), wrong, fresh).of(shape(), values, ENTRIES, "");
         return new FormField(Control.PART, "", "", "", "", false, false, "", "", List.of(), parts, List.of(), false);
     }
 
-    /** What is wrong and belongs to no field; to be asked after {@link #shown}. */
+    @Override
     public List<String> elsewhere() {
         List<String> all = new ArrayList<>(unread);
         all.addAll(wrong.rest());

@@ -20,7 +20,7 @@ import weekwright.model.scenario.Pathway;
 import weekwright.model.scenario.Scenario;
 
 /** A rule in a form: how much it matters, its weight and its numbers, for all or for one group. */
-public final class RuleForm {
+public final class RuleForm implements Editable {
     private static final String RULES = "rules";
 
     private final Rule rule;
@@ -92,13 +92,22 @@ public final class RuleForm {
         return plain.matches("-?[0-9]{1,9}(\\.[0-9]{1,9})?") ? new BigDecimal(plain) : text;
     }
 
+    /** A rule has no lists. */
+    @Override
+    public void grow(String list) {}
+
+    /** A rule has no lists. */
+    @Override
+    public void shrink(String row) {}
+
     /** Sets the rule back to what is usual. */
-    public boolean usual() {
+    @Override
+    public boolean without() {
         setting = new LinkedHashMap<>();
         return read(false);
     }
 
-    /** Reads the whole document with the rule changed; whether nothing is wrong. */
+    @Override
     public boolean read(boolean half) {
         Map<String, Object> owner = owner();
         Map<String, Object> rules = Paths.map(owner.get(RULES));
@@ -136,7 +145,7 @@ public final class RuleForm {
         return changed;
     }
 
-    /** The fields as they are to be shown. */
+    @Override
     public FormField shown() {
         List<FormField> fields = new ArrayList<>();
         fields.add(level());
@@ -237,7 +246,7 @@ public final class RuleForm {
                 false);
     }
 
-    /** What is wrong and belongs to no field; to be asked after {@link #shown}. */
+    @Override
     public List<String> elsewhere() {
         return wrong.rest();
     }

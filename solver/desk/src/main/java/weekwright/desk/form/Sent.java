@@ -59,7 +59,7 @@ final class Sent {
             case FIELDS -> set(shape, path, name, kept);
             case LIST -> list(shape, path, name, kept);
             case TRUTH -> truth(shape, name);
-            default -> scalar(shape, name);
+            default -> scalar(shape, path, name);
         };
     }
 
@@ -143,13 +143,17 @@ final class Sent {
         return yes;
     }
 
-    private @Nullable Object scalar(Shape shape, String name) {
+    private @Nullable Object scalar(Shape shape, String path, String name) {
         String text = String.join(" ", sent.getOrDefault(name, List.of())).strip();
         if (text.isEmpty()) {
             return null;
         }
         boolean number = shape.type() == Shape.Type.WHOLE || shape.type() == Shape.Type.NUMBER;
-        return number ? number(text) : text;
+        if (!number) {
+            return text;
+        }
+        String unit = Looks.of(path).map(Look::unit).orElse("");
+        return number(OtherUnits.read(text, unit, shape.type() == Shape.Type.WHOLE));
     }
 
     private static Object number(String text) {

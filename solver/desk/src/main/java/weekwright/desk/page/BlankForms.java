@@ -1,12 +1,8 @@
 package weekwright.desk.page;
 
 import io.javalin.http.Context;
-import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.time.ZoneId;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -107,7 +103,7 @@ final class BlankForms {
      */
     static FirstWeek week(BlankForm form) {
         Reading reading = new Reading();
-        LocalDate firstDay = reading.date("the first day", form.firstDay());
+        LocalDate firstDay = reading.typed.date("the first day", form.firstDay());
         ZoneId zone = reading.zone(form.zone());
         List<Window> windows = reading.windows(form.days());
         List<Fixture> fixtures = reading.fixtures(form.fixtures());
@@ -143,17 +139,8 @@ final class BlankForms {
 
     /** Reads fields, and gathers what is wrong with them. */
     private static final class Reading {
-        private final List<String> problems = new ArrayList<>();
-
-        @Nullable
-        LocalDate date(String what, String text) {
-            try {
-                return LocalDate.parse(text);
-            } catch (DateTimeParseException e) {
-                problems.add(what + " is \"" + text + "\": give a date, such as 2027-03-01");
-                return null;
-            }
-        }
+        private final Typed typed = new Typed();
+        private final List<String> problems = typed.problems;
 
         @Nullable
         ZoneId zone(String text) {
@@ -196,23 +183,13 @@ final class BlankForms {
             List<Fixture> fixtures = new ArrayList<>();
             for (FixtureField field : fields) {
                 boolean nothing = (field.label() + field.date() + field.time()).isEmpty();
-                Moment start = nothing ? null : moment(field);
+                Moment start = nothing ? null : typed.start(field.label(), field.date(), field.time());
                 if (start != null) {
                     String label = field.label().isEmpty() ? "Fixture" : field.label();
                     fixtures.add(FirstWeek.fixture(fixtures.size() + 1, label, start));
                 }
             }
             return fixtures;
-        }
-
-        private @Nullable Moment moment(FixtureField field) {
-            try {
-                return Moment.of(LocalDateTime.of(LocalDate.parse(field.date()), LocalTime.parse(field.time())));
-            } catch (DateTimeException e) {
-                problems.add("the fixture \"" + field.label() + "\" is on \"" + field.date() + "\" at \"" + field.time()
-                        + "\": give its date and its start");
-                return null;
-            }
         }
     }
 }

@@ -134,6 +134,7 @@ public final class Desk implements AutoCloseable {
         new StartRoutes(shelf, searches, templates).add(config.routes);
         WeekRoutes weeks = new WeekRoutes(shelf, searches, bargains, templates);
         weeks.add(config.routes);
+        new NextRoutes(shelf, weeks, searches, templates).add(config.routes);
         new HoldRoutes(weeks, templates).add(config.routes);
         new SearchRoutes(weeks, searches, templates).add(config.routes);
         new CouldGoRoutes(weeks, bargains, templates).add(config.routes);

@@ -14,25 +14,16 @@ import weekwright.desk.view.FormPage;
 import weekwright.desk.view.KnownsPage;
 
 /** What a coach knows and wants: lists of it, and a form for each thing. */
-final class KnownRoutes {
-    private static final int UNUSABLE = 422;
+final class KnownRoutes extends FormRoutes<Form> {
     private static final String NEW = "new";
-    private static final String ADD = "add:";
-    private static final String REMOVE = "remove:";
-
-    private final WeekRoutes weeks;
-    private final Templates templates;
 
     KnownRoutes(WeekRoutes weeks, Templates templates) {
-        this.weeks = weeks;
-        this.templates = templates;
+        super(weeks, templates);
     }
 
     void add(RoutesConfig routes) {
         routes.get("/w/{folder}/knowns", this::knowns);
-        routes.get("/w/{folder}/knowns/{part}/{thing}", this::show);
-        routes.post("/w/{folder}/knowns/{part}/{thing}", this::done);
-        routes.post("/w/{folder}/knowns/{part}/{thing}/check", this::check);
+        addForm(routes, "/w/{folder}/knowns/{part}/{thing}");
     }
 
     private void knowns(Context request) {
@@ -49,16 +40,17 @@ final class KnownRoutes {
                         Knowns.of(WeekRoutes.base(request), seen.scenario())));
     }
 
-    private void show(Context request) {
-        Seen seen = weeks.place(request).now();
-        templates.page(request, "known.jte", page(request, seen, part(request), form(request, seen)));
+    @Override
+    void whole(Context request, Seen seen, Form form) {
+        templates.page(request, "known.jte", page(request, seen, form));
     }
 
     private static Part part(Context request) {
         return Part.named(request.pathParam("part")).orElseThrow(Refusal::nothingThere);
     }
 
-    private static Form form(Context request, Seen seen) {
+    @Override
+    Form form(Context request, Seen seen) {
         Part part = part(request);
         String thing = request.pathParam("thing");
         if (part == Part.WEEK) {
@@ -71,7 +63,14 @@ final class KnownRoutes {
         return Form.of(seen.scenario(), part, index);
     }
 
-    private static FormPage page(Context request, Seen seen, Part part, Form form) {
+    @Override
+    Form filled(Context request, Seen seen) {
+        return form(request, seen).filled(request.formParamMap());
+    }
+
+    @Override
+    FormPage page(Context request, Seen seen, Form form) {
+        Part part = part(request);
         boolean fresh = request.pathParam("thing").equals(NEW);
         String base = WeekRoutes.base(request);
         FormField shown = form.shown();
@@ -95,52 +94,15 @@ final class KnownRoutes {
                 : List.of();
     }
 
-    /** The form as it is filled in at this moment: what is wrong with it, field by field. */
-    private void check(Context request) {
-        Seen seen = weeks.seen(request, weeks.place(request));
-        Form form = form(request, seen).filled(request.formParamMap());
-        form.read(true);
-        templates.part(request, "faults.jte", "page", page(request, seen, part(request), form));
+    @Override
+    Outcome save(Context request, Workplace place, Seen seen, Form form, boolean out) {
+        boolean fresh = request.pathParam("thing").equals(NEW);
+        String done = out ? "taken out" : fresh ? "added" : "changed";
+        return place.change(seen.revision().number(), form.label() + " " + done, form.changed());
     }
 
-    private void done(Context request) {
-        Workplace place = weeks.place(request);
-        Seen seen = weeks.seen(request, place);
-        String wish = Guards.field(request.formParam("do"));
-        if (wish.equals("delete")) {
-            Form form = form(request, seen);
-            save(request, place, seen, form, form.without(), "taken out");
-            return;
-        }
-        Form form = form(request, seen).filled(request.formParamMap());
-        if (wish.startsWith(ADD)) {
-            again(request, seen, form.grown(wish.substring(ADD.length())));
-        } else if (wish.startsWith(REMOVE)) {
-            again(request, seen, form.shrunk(wish.substring(REMOVE.length())));
-        } else {
-            boolean fresh = request.pathParam("thing").equals(NEW);
-            save(request, place, seen, form, form.read(false), fresh ? "added" : "changed");
-        }
-    }
-
-    private void again(Context request, Seen seen, Form form) {
-        FormPage page = page(request, seen, part(request), form);
-        if (Templates.isPart(request)) {
-            templates.part(request, "form.jte", "page", page);
-        } else {
-            templates.page(request, "known.jte", page);
-        }
-    }
-
-    private void save(Context request, Workplace place, Seen seen, Form form, boolean sound, String done) {
-        if (!sound) {
-            request.status(UNUSABLE);
-            again(request, seen, form);
-            return;
-        }
-        Part part = part(request);
-        String label = form.label() + " " + done;
-        Outcome outcome = place.change(seen.revision().number(), label, form.changed());
-        weeks.done(request, place, seen, outcome, "/knowns#" + part.id());
+    @Override
+    String next(Context request, Seen seen) {
+        return "/knowns#" + part(request).id();
     }
 }

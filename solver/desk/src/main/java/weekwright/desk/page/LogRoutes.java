@@ -7,12 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import weekwright.desk.app.Workplace;
 import weekwright.desk.app.Workplace.Seen;
 import weekwright.desk.form.LogForm;
@@ -23,84 +18,33 @@ import weekwright.desk.view.FormPage;
 import weekwright.desk.view.LogFormPage;
 import weekwright.desk.view.LogPage;
 import weekwright.desk.view.Names;
+import weekwright.model.change.AsPlanned;
 import weekwright.model.plan.Log;
-import weekwright.model.plan.Placement;
-import weekwright.model.scenario.Commitment;
-import weekwright.model.scenario.Dose;
-import weekwright.model.scenario.Fixture;
 import weekwright.model.scenario.LogEntry;
-import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Scenario;
 
 /** What was done, day by day. */
-final class LogRoutes {
-    private static final int UNUSABLE = 422;
-    private static final String ADD = "add:";
-    private static final String REMOVE = "remove:";
-
-    private final WeekRoutes weeks;
-    private final Templates templates;
+final class LogRoutes extends FormRoutes<LogForm> {
     private final Clock clock;
 
     LogRoutes(WeekRoutes weeks, Templates templates, Clock clock) {
-        this.weeks = weeks;
-        this.templates = templates;
+        super(weeks, templates);
         this.clock = clock;
     }
 
     void add(RoutesConfig routes) {
         routes.get("/w/{folder}/log", this::day);
-        routes.get("/w/{folder}/log/entry", this::show);
-        routes.post("/w/{folder}/log/entry", this::done);
-        routes.post("/w/{folder}/log/entry/check", this::check);
+        addForm(routes, "/w/{folder}/log/entry");
     }
 
-    /** Something of the plan with how it would be written down if it went as planned. */
-    private record Planned(String key, String label, LogEntry entry) {}
+    private static List<AsPlanned> planned(Seen seen) {
+        return AsPlanned.of(seen.scenario(), seen.judged().plan().placements());
+    }
 
-    private static List<Planned> planned(Seen seen) {
-        Scenario scenario = seen.scenario();
+    private static String label(Scenario scenario, AsPlanned one) {
         Names names = new Names(scenario);
-        List<Planned> all = new ArrayList<>();
-        for (Placement one : seen.judged().plan().placements()) {
-            String label = names.family(one.family()) + ", " + names.group(one.group());
-            Integer minutes = one.minutes();
-            all.add(new Planned(
-                    "session:" + one.id(),
-                    label,
-                    entry(one.id(), null, one.group(), one.family(), one.start(), minutes == null ? 60 : minutes)));
-        }
-        for (Fixture one : scenario.fixtures()) {
-            for (String group : one.groups()) {
-                all.add(new Planned(
-                        "fixture:" + one.id() + ":" + group,
-                        one.label() + ", " + names.group(group),
-                        entry(null, one.id(), group, one.family(), one.start(), one.minutes())));
-            }
-        }
-        for (Commitment one : scenario.commitments()) {
-            String family = one.family();
-            for (String group : family == null ? List.<String>of() : one.groups()) {
-                all.add(new Planned(
-                        "practice:" + one.id() + ":" + group,
-                        one.label() + ", " + names.group(group),
-                        entry(null, null, group, String.valueOf(family), one.start(), one.minutes())));
-            }
-        }
-        all.sort(Comparator.comparing(one -> one.entry().start().instant(scenario.zone())));
-        return all;
-    }
-
-    private static LogEntry entry(
-            @Nullable String placement,
-            @Nullable String fixture,
-            String group,
-            String family,
-            Moment start,
-            int minutes) {
-        return new LogEntry(
-                null, placement, fixture, group, family, start, minutes, Dose.FULL, null, null, true, List.of(),
-                List.of(), null);
+        String what = one.label() == null ? names.family(one.entry().family()) : one.label();
+        return what + ", " + names.group(one.entry().group());
     }
 
     private void day(Context request) {
@@ -122,7 +66,7 @@ final class LogRoutes {
                                 .toList(),
                         planned(seen).stream()
                                 .filter(one -> one.entry().start().date().equals(day))
-                                .map(one -> thing(base, seen.log(), one))
+                                .map(one -> thing(base, seen, one))
                                 .toList()));
     }
 
@@ -142,16 +86,17 @@ final class LogRoutes {
         return day.isAfter(scenario.lastDay()) ? scenario.lastDay() : day;
     }
 
-    private static LogPage.Thing thing(String base, @Nullable Log log, Planned one) {
+    private static LogPage.Thing thing(String base, Seen seen, AsPlanned one) {
+        Log log = seen.log();
         List<LogEntry> known = log == null ? List.of() : log.entries();
         String state = known.stream()
-                .filter(entry -> LogForm.same(entry, one.entry()))
+                .filter(one::isOf)
                 .map(LogRoutes::state)
                 .findFirst()
                 .orElse("not written down yet");
         String note = Dates.clock(one.entry().start()) + ", " + one.entry().minutes() + " min";
         String key = URLEncoder.encode(one.key(), StandardCharsets.UTF_8);
-        return new LogPage.Thing(one.label(), note, state, base + "/log/entry?of=" + key);
+        return new LogPage.Thing(label(seen.scenario(), one), note, state, base + "/log/entry?of=" + key);
     }
 
     private static String state(LogEntry entry) {
@@ -165,7 +110,7 @@ final class LogRoutes {
         return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
-    private static Planned asked(Context request, Seen seen) {
+    private static AsPlanned asked(Context request, Seen seen) {
         String key = Guards.field(request.queryParam("of"));
         return planned(seen).stream()
                 .filter(one -> one.key().equals(key))
@@ -173,14 +118,16 @@ final class LogRoutes {
                 .orElseThrow(Refusal::nothingThere);
     }
 
-    private static LogFormPage page(Context request, Seen seen, Planned planned, LogForm form) {
+    @Override
+    FormPage page(Context request, Seen seen, LogForm form) {
+        AsPlanned planned = asked(request, seen);
         String base = WeekRoutes.base(request);
         FormField shown = form.shown();
         LocalDate day = planned.entry().start().date();
-        FormPage page = new FormPage(
+        return new FormPage(
                 base,
-                base + "/log/entry",
-                planned.label() + ", " + Dates.day(day),
+                base + "/log/entry?of=" + URLEncoder.encode(planned.key(), StandardCharsets.UTF_8),
+                label(seen.scenario(), planned) + ", " + Dates.day(day),
                 base + "/log?day=" + day,
                 seen.revision().number(),
                 false,
@@ -190,88 +137,40 @@ final class LogRoutes {
                                 + " Pain is a matter for a clinician."),
                 form.elsewhere(),
                 shown);
-        boolean unread = !form.elsewhere().isEmpty();
-        return new LogFormPage(
-                page,
-                unread ? Guards.field(request.formParam("quick")) : "",
-                Guards.field(request.formParam("metres-of-quick")));
     }
 
-    private void show(Context request) {
-        Seen seen = weeks.place(request).now();
-        Planned planned = asked(request, seen);
+    @Override
+    void whole(Context request, Seen seen, LogForm form) {
+        FormPage page = page(request, seen, form);
+        String quick = page.faults().isEmpty() ? "" : Guards.field(request.formParam("quick"));
         templates.page(
                 request,
                 "log-entry.jte",
-                shown(request, seen, planned, LogForm.of(seen.scenario(), seen.log(), planned.entry())));
+                new LogFormPage(page, quick, Guards.field(request.formParam("metres-of-quick"))));
     }
 
-    private static LogFormPage shown(Context request, Seen seen, Planned planned, LogForm form) {
-        LogFormPage page = page(request, seen, planned, form);
-        String address = page.form().address() + "?of=" + URLEncoder.encode(planned.key(), StandardCharsets.UTF_8);
-        return new LogFormPage(page.form().at(address), page.quick(), page.metres());
+    @Override
+    LogForm form(Context request, Seen seen) {
+        return LogForm.of(seen.scenario(), seen.log(), asked(request, seen));
     }
 
-    private static LogForm filled(Context request, Seen seen, Planned planned) {
-        Map<String, List<String>> sent = new LinkedHashMap<>(request.formParamMap());
-        return LogForm.of(seen.scenario(), seen.log(), planned.entry())
+    @Override
+    LogForm filled(Context request, Seen seen) {
+        return form(request, seen)
                 .filled(
-                        sent,
+                        request.formParamMap(),
                         Guards.field(request.formParam("quick")),
                         Guards.field(request.formParam("metres-of-quick")));
     }
 
-    private void check(Context request) {
-        Seen seen = weeks.seen(request, weeks.place(request));
-        Planned planned = asked(request, seen);
-        LogForm form = filled(request, seen, planned);
-        form.read(true);
-        templates.part(
-                request,
-                "faults.jte",
-                "page",
-                page(request, seen, planned, form).form());
+    @Override
+    Outcome save(Context request, Workplace place, Seen seen, LogForm form, boolean out) {
+        String label = label(seen.scenario(), asked(request, seen)) + (out ? " taken out of the log" : " written down");
+        return place.log(seen.revision().number(), label, form.changed());
     }
 
-    private void done(Context request) {
-        Workplace place = weeks.place(request);
-        Seen seen = weeks.seen(request, place);
-        Planned planned = asked(request, seen);
-        String wish = Guards.field(request.formParam("do"));
-        LogForm form = wish.equals("delete")
-                ? LogForm.of(seen.scenario(), seen.log(), planned.entry())
-                : filled(request, seen, planned);
-        if (wish.startsWith(ADD)) {
-            again(request, seen, planned, form.grown(wish.substring(ADD.length())));
-        } else if (wish.startsWith(REMOVE)) {
-            again(request, seen, planned, form.shrunk(wish.substring(REMOVE.length())));
-        } else {
-            save(request, place, seen, planned, form, wish.equals("delete"));
-        }
-    }
-
-    private void again(Context request, Seen seen, Planned planned, LogForm form) {
-        LogFormPage page = shown(request, seen, planned, form);
-        if (Templates.isPart(request)) {
-            templates.part(request, "form.jte", "page", page.form());
-        } else {
-            templates.page(request, "log-entry.jte", page);
-        }
-    }
-
-    private void save(Context request, Workplace place, Seen seen, Planned planned, LogForm form, boolean out) {
-        if (!(out ? form.without() : form.read(false))) {
-            request.status(UNUSABLE);
-            again(request, seen, planned, form);
-            return;
-        }
-        String label = planned.label() + (out ? " taken out of the log" : " written down");
-        Outcome outcome = place.log(seen.revision().number(), label, form.changed());
-        weeks.done(
-                request,
-                place,
-                seen,
-                outcome,
-                "/log?day=" + planned.entry().start().date());
+    @Override
+    String next(Context request, Seen seen) {
+        return "/log?day=" + asked(request, seen).entry().start().date();
     }
 }

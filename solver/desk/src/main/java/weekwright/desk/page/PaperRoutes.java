@@ -18,7 +18,6 @@ import weekwright.desk.export.SheetHtml;
 import weekwright.desk.export.SheetPdf;
 import weekwright.desk.export.Tables;
 import weekwright.desk.export.Wall;
-import weekwright.desk.export.Whose;
 import weekwright.desk.store.Outcome;
 import weekwright.desk.view.BriefPage;
 import weekwright.desk.view.BriefPages;
@@ -194,16 +193,14 @@ final class PaperRoutes {
     }
 
     private void calendar(Context request) {
-        Seen seen = weeks.place(request).now();
-        Scenario scenario = seen.scenario();
+        Workplace place = weeks.place(request);
+        Seen seen = place.now();
         String reader = given(request, "for");
         if (reader == null || !reader.matches("(group|athlete):.*")) {
             throw new InputFault("say for whom the calendar is: a group or an athlete");
         }
         String id = reader.substring(reader.indexOf(':') + 1);
-        Whose whose = reader.startsWith("group:") ? Whose.of(scenario, id, null) : Whose.of(scenario, null, id);
-        String text = Calendars.of(scenario, seen.judged(), whose, clock.instant(), null)
-                .text();
+        String text = Calendars.of(new Editions(reader).of(place, seen)).text();
         Paper.file(request, "calendar " + id, ".ics", CALENDAR, text.getBytes(StandardCharsets.UTF_8));
     }
 

@@ -19,24 +19,17 @@ import weekwright.model.scenario.Group;
 import weekwright.model.scenario.Scenario;
 
 /** Every rule in words, a form to change it for all or for a group, and the words of the page. */
-final class RuleRoutes {
-    private static final int UNUSABLE = 422;
+final class RuleRoutes extends FormRoutes<RuleForm> {
     private static final String ALL = "all";
 
-    private final WeekRoutes weeks;
-    private final Templates templates;
-
     RuleRoutes(WeekRoutes weeks, Templates templates) {
-        this.weeks = weeks;
-        this.templates = templates;
+        super(weeks, templates);
     }
 
     void add(RoutesConfig routes) {
         routes.get("/w/{folder}/rules", this::rules);
         routes.get("/w/{folder}/words", this::words);
-        routes.get("/w/{folder}/rules/{scope}/{rule}", this::show);
-        routes.post("/w/{folder}/rules/{scope}/{rule}", this::save);
-        routes.post("/w/{folder}/rules/{scope}/{rule}/check", this::check);
+        addForm(routes, "/w/{folder}/rules/{scope}/{rule}");
     }
 
     private void rules(Context request) {
@@ -67,7 +60,8 @@ final class RuleRoutes {
         return Rulebook.builtIn().find(request.pathParam("rule")).orElseThrow(Refusal::nothingThere);
     }
 
-    private static RuleForm form(Context request, Seen seen) {
+    @Override
+    RuleForm form(Context request, Seen seen) {
         String scope = request.pathParam("scope");
         int group = scope.equals(ALL) ? -1 : group(seen.scenario(), scope);
         return RuleForm.of(seen.scenario(), rule(request), group);
@@ -80,7 +74,8 @@ final class RuleRoutes {
                 : scenario.groups().get(group(scenario, scope)).label();
     }
 
-    private static FormPage page(Context request, Seen seen, RuleForm form) {
+    @Override
+    FormPage page(Context request, Seen seen, RuleForm form) {
         Rule rule = rule(request);
         String base = WeekRoutes.base(request);
         String scope = request.pathParam("scope");
@@ -104,33 +99,25 @@ final class RuleRoutes {
                 shown);
     }
 
-    private void show(Context request) {
-        Seen seen = weeks.place(request).now();
-        templates.page(request, "rule.jte", page(request, seen, form(request, seen)));
+    @Override
+    RuleForm filled(Context request, Seen seen) {
+        return form(request, seen).filled(request.formParamMap());
     }
 
-    private void check(Context request) {
-        Seen seen = weeks.seen(request, weeks.place(request));
-        RuleForm form = form(request, seen).filled(request.formParamMap());
-        form.read(true);
-        templates.part(request, "faults.jte", "page", page(request, seen, form));
+    @Override
+    void whole(Context request, Seen seen, RuleForm form) {
+        templates.page(request, "rule.jte", page(request, seen, form));
     }
 
-    private void save(Context request) {
-        Workplace place = weeks.place(request);
-        Seen seen = weeks.seen(request, place);
-        boolean usual = "delete".equals(request.formParam("do"));
-        RuleForm form = form(request, seen);
-        boolean sound =
-                usual ? form.usual() : form.filled(request.formParamMap()).read(false);
-        if (!sound) {
-            request.status(UNUSABLE);
-            templates.page(request, "rule.jte", page(request, seen, form));
-            return;
-        }
-        String label = "Rule “" + rule(request).title() + "” " + (usual ? "as usual again" : "changed");
-        Outcome outcome = place.change(seen.revision().number(), label, form.changed());
+    @Override
+    Outcome save(Context request, Workplace place, Seen seen, RuleForm form, boolean out) {
+        String label = "Rule “" + rule(request).title() + "” " + (out ? "as usual again" : "changed");
+        return place.change(seen.revision().number(), label, form.changed());
+    }
+
+    @Override
+    String next(Context request, Seen seen) {
         String scope = request.pathParam("scope");
-        weeks.done(request, place, seen, outcome, "/rules" + (scope.equals(ALL) ? "" : "?of=" + scope));
+        return "/rules" + (scope.equals(ALL) ? "" : "?of=" + scope);
     }
 }

@@ -17,6 +17,8 @@ import weekwright.desk.view.StartPage;
 import weekwright.desk.view.StartPage.BlankForm;
 import weekwright.desk.view.StartPage.DemoCard;
 import weekwright.desk.view.StartPage.Link;
+import weekwright.desk.view.StartPages;
+import weekwright.model.scenario.Scenario;
 import weekwright.scenarios.Scenarios;
 
 /** Where a coach begins: a folder that is there, an invented demo, a blank week, files. */
@@ -54,15 +56,21 @@ final class StartRoutes {
     private StartPage page(List<String> problems, BlankForm blank) {
         return new StartPage(
                 shelf.where(),
-                shelf.names().stream()
-                        .map(name -> new Link(name, WeekRoutes.base(name)))
-                        .toList(),
+                shelf.weeks().stream().map(StartRoutes::link).toList(),
                 shelf.only(),
                 Scenarios.all().stream()
                         .map(demo -> new DemoCard(demo.name(), demo.title(), demo.note()))
                         .toList(),
                 problems,
                 blank);
+    }
+
+    private static Link link(Shelf.Week week) {
+        String base = WeekRoutes.base(week.folder());
+        Scenario scenario = week.scenario();
+        return scenario == null
+                ? new Link("A week", "whose scenario.json cannot be read as it stands", week.folder(), base, "")
+                : new Link(scenario.title(), StartPages.note(scenario), week.folder(), base, base + "/next");
     }
 
     private void demo(Context request) {

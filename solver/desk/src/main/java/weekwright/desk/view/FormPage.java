@@ -32,11 +32,6 @@ public record FormPage(
         faults = List.copyOf(faults);
     }
 
-    /** The same, sent to another address. */
-    public FormPage at(String other) {
-        return new FormPage(base, other, title, back, revision, fresh, takeOut, cautions, faults, whole);
-    }
-
     /** The address to which it is sent while it is filled in. */
     public String check() {
         int query = address.indexOf('?');

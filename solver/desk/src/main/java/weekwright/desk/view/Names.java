@@ -73,15 +73,25 @@ public final class Names {
 
     /** The title of a rule that was changed, and for whom where it was not for all. */
     String changedRule(String id) {
-        List<String> by = scenario.groups().stream()
+        List<String> by = changedOnlyFor(id).stream().map(Group::label).toList();
+        return by.isEmpty() ? rule(id) : rule(id) + " (" + String.join(", ", by) + ")";
+    }
+
+    /** The same with the way to where it stands. */
+    WeekPage.Softened softened(String id) {
+        List<Group> by = changedOnlyFor(id);
+        String of = by.isEmpty() ? "" : "?of=" + by.get(0).id();
+        return new WeekPage.Softened(changedRule(id), of + "#rule-" + id);
+    }
+
+    /** The groups for which a rule was changed; none where it was for all. */
+    private List<Group> changedOnlyFor(String id) {
+        List<Group> by = scenario.groups().stream()
                 .filter(group -> RuleSettings.of(Rulebook.builtIn(), scenario, group)
                         .softened()
                         .contains(id))
-                .map(Group::label)
                 .toList();
-        return by.isEmpty() || by.size() == scenario.groups().size()
-                ? rule(id)
-                : rule(id) + " (" + String.join(", ", by) + ")";
+        return by.size() == scenario.groups().size() ? List.of() : by;
     }
 
     /** A session in words, by its id {@code group/family/week/n}. */

@@ -35,6 +35,7 @@ public record RulesPage(String base, String title, String saved, List<Scope> sco
      * @param address where it is changed
      */
     public record Entry(
+            String id,
             String title,
             String sentence,
             String cost,

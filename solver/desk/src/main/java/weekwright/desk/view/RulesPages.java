@@ -79,6 +79,7 @@ public final class RulesPages {
 
     private Entry entry(Rule rule) {
         return new Entry(
+                rule.id(),
                 rule.title(),
                 rule.sentence(),
                 rule.cost(),

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
  * Where a coach begins: folders to open, invented demos, a blank week, files.
  *
  * @param where the folder in which weeks are kept
- * @param folders names of the folders that hold a week
+ * @param folders the folders that hold a week, the latest first
  * @param oneFolder name of the only folder that can be begun, or null where each week gets its own
  * @param problems what could not be used of what was given, one line each
  * @param blank what stands in the form for a blank week
@@ -25,8 +25,14 @@ public record StartPage(
         problems = List.copyOf(problems);
     }
 
-    /** A folder to open. */
-    public record Link(String label, String address) {}
+    /**
+     * A folder to open.
+     *
+     * @param note its dates and its fixtures
+     * @param folder its name
+     * @param next address at which the next week begins from it, or an empty text where it cannot be read
+     */
+    public record Link(String label, String note, String folder, String address, String next) {}
 
     /** An invented demo. */
     public record DemoCard(String name, String title, String note) {}

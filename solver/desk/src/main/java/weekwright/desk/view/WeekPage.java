@@ -55,7 +55,7 @@ public record WeekPage(
             List<Level> breaches,
             List<Missing> leftOut,
             List<Line> told,
-            List<String> softened,
+            List<Softened> softened,
             List<String> kept,
             @Nullable String made,
             String caution) {
@@ -68,6 +68,14 @@ public record WeekPage(
             kept = List.copyOf(kept);
         }
     }
+
+    /**
+     * A rule that is changed here.
+     *
+     * @param label its title, and for whom where it is not for all
+     * @param query what follows the address of the page of rules to get to it
+     */
+    public record Softened(String label, String query) {}
 
     /**
      * A session that is wanted and not placed.

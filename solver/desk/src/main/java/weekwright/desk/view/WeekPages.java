@@ -110,7 +110,7 @@ public final class WeekPages {
                         .toList(),
                 missing(new Names(scenario), plan, standing.leftOut()),
                 standing.told(),
-                standing.softened(),
+                plan.softened().stream().map(new Names(scenario)::softened).toList(),
                 standing.kept(),
                 solver == null ? null : Words.made(solver),
                 Words.CAUTION);

@@ -185,6 +185,37 @@ class CalendarsTest {
         assertThat(again.sequence()).isEqualTo(2);
     }
 
+    private static Calendars.Edition edition(int number, Judged judged) {
+        return new Calendars.Edition(number, MONDAY.plusSeconds(number), WEEK, judged.plan(), squad(WEEK));
+    }
+
+    @Test
+    void a_calendar_of_a_folder_follows_all_earlier_ones_though_nobody_kept_them() {
+        Judged moved =
+                Plans.judged(WEEK, Plans.HEAVY, Plans.SPEED, Plans.place("upper-strength", "2027-02-11T14:00", "gym"));
+        Judged without = Plans.judged(WEEK, Plans.HEAVY, Plans.SPEED);
+        String upper = new Names(WEEK).family("upper-strength");
+
+        OtherReader second =
+                OtherReader.of(Calendars.of(List.of(edition(2, PLAN))).text());
+        OtherReader fourth = OtherReader.of(
+                Calendars.of(List.of(edition(2, PLAN), edition(4, moved))).text());
+        // Revision 2 is kept no longer: numbers only rise.
+        OtherReader seventh = OtherReader.of(
+                Calendars.of(List.of(edition(4, moved), edition(7, without))).text());
+
+        assertThat(second.event(upper).sequence()).isEqualTo(2);
+        assertThat(fourth.event(upper).sequence()).as("moved").isEqualTo(4);
+        assertThat(fourth.events())
+                .as("all else as it was")
+                .filteredOn(event -> event.sequence() == 2)
+                .hasSize(fourth.events().size() - 1);
+        assertThat(seventh.event(upper).sequence()).isEqualTo(7);
+        assertThat(seventh.event(upper).status()).isEqualTo("CANCELLED");
+        assertThat(seventh.event(upper).uid()).isEqualTo(second.event(upper).uid());
+        assertThat(seventh.validation().hasErrors()).isFalse();
+    }
+
     @Test
     void when_the_plan_goes_on_to_the_next_week_what_is_past_stays() {
         Calendars.Made before = first(WEEK, PLAN, squad(WEEK));

@@ -139,6 +139,30 @@ class PaperTest {
     }
 
     @Test
+    void a_calendar_kept_again_after_a_change_changes_the_same_entries() {
+        String group = "/w/w/paper/calendar?for=group:first-squad";
+        String before = browser.get(group).body();
+        assertThat(browser.get(group).body())
+                .as("unchanged: the same to the byte")
+                .isEqualTo(before);
+
+        String session = browser.get("/w/w").body().replaceFirst("(?s).*data-id=\"([^\"]+/tempo-run/[^\"]+)\".*", "$1");
+        String revision = revision();
+        browser.post("/w/w/pin", "revision", revision, "session", session, "kind", "out", "clear", "no");
+        assertThat(revision()).isNotEqualTo(revision);
+
+        String after = browser.get(group).body();
+        assertThat(after.split("BEGIN:VEVENT")).hasSameSizeAs(before.split("BEGIN:VEVENT"));
+        assertThat(uids(after)).isEqualTo(uids(before));
+        assertThat(after).contains("SEQUENCE:" + revision(), "STATUS:CANCELLED");
+        assertThat(before).doesNotContain("SEQUENCE:" + revision());
+    }
+
+    private static java.util.Set<String> uids(String calendar) {
+        return calendar.lines().filter(line -> line.startsWith("UID:")).collect(java.util.stream.Collectors.toSet());
+    }
+
+    @Test
     void giving_out_late_is_refused() {
         assertThat(browser.post("/w/w/publish", "revision", "1").statusCode()).isEqualTo(409);
     }

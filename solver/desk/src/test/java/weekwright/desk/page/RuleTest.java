@@ -61,6 +61,8 @@ class RuleTest {
         assertThat(scenario().rules().get("no-middle-day").weight()).isEqualTo(0.5);
         assertThat(browser.get("/w/w/rules").body()).contains("Changed here: weight 0.5");
         assertThat(browser.get("/w/w").body()).contains("Rules changed here").contains(title);
+        assertThat(browser.get("/w/w").body()).contains("href=\"/w/w/rules#rule-no-middle-day\"");
+        assertThat(browser.get("/w/w/rules").body()).contains("id=\"rule-no-middle-day\"");
 
         send("all/no-middle-day", "do", "delete");
         assertThat(scenario().rules()).doesNotContainKey("no-middle-day");
@@ -77,6 +79,9 @@ class RuleTest {
         assertThat(scenario().groups().get(0).rules().get("pathway-gap").numbers())
                 .containsKey("hours");
         assertThat(browser.get("/w/w/rules?of=" + group).body()).contains("numbers of your own");
+        assertThat(browser.get("/w/w").body())
+                .as("changed for one group: the way leads to its rules")
+                .contains("href=\"/w/w/rules?of=" + group + "#rule-pathway-gap\"");
         assertThat(scenario().rules()).doesNotContainKey("pathway-gap");
     }
 
