@@ -135,7 +135,7 @@ class KeyboardTest {
         page.reload();
 
         assertThat(stops(26))
-                .startsWith("To the week", "Weekwright", "undo", "redo", "History")
+                .startsWith("To the week", "Weekwright: all weeks", "undo", "redo", "History")
                 .containsSubsequence("Week 1", "From afar", "By group", "By place", "By athlete")
                 .containsSubsequence("By athlete", "search-begin", "search-afresh", "seconds");
         List<?> backwards = (List<?>) page.evaluate(DISORDER);

@@ -4,15 +4,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import weekwright.desk.app.Asking;
-import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
+import weekwright.desk.app.Work;
 import weekwright.desk.view.WhyNotText;
 import weekwright.model.answer.WhyNot;
 import weekwright.model.document.Documents;
-import weekwright.model.scenario.Scenario;
 
 /** Says of one session why it does not lie elsewhere. */
 @Command(
@@ -27,11 +26,8 @@ import weekwright.model.scenario.Scenario;
 final class WhyNotCommand implements Callable<Integer> {
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "SCENARIO", description = "What the coach knows and wants.")
-    private String scenario = "";
-
-    @Parameters(index = "1", paramLabel = "PLAN", description = "The plan, or - for standard input.")
-    private String plan = "";
+    @Mixin
+    private final Given given = new Given();
 
     @Option(
             names = "--session",
@@ -52,12 +48,8 @@ final class WhyNotCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (scenario.equals(Inputs.STANDARD_INPUT) && plan.equals(Inputs.STANDARD_INPUT)) {
-            throw new InputFault("only one of SCENARIO and PLAN can come from standard input");
-        }
-        Inputs inputs = new Inputs(around.in());
-        Scenario read = inputs.scenario(scenario);
-        WhyNot answer = Asking.whyNot(read, inputs.plan(plan, read), session, day);
+        Work work = Work.toRead(new Inputs(around.in()), given.scenario, given.plan);
+        WhyNot answer = Asking.whyNot(work.scenario(), work.planned(), session, day);
         Output out = new Output(around.out());
         if (json) {
             out.bytes(Documents.write(answer).getBytes(StandardCharsets.UTF_8));
