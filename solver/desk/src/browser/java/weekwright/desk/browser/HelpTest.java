@@ -102,6 +102,7 @@ class HelpTest {
 
             assertThat(page.locator(".give").first()).isVisible();
             assertThat(page.locator("#told")).containsText("Not all that is asked for was met");
+            assertThat(page.locator("#could-go .answer")).isFocused();
             coach.picture("could-go");
             coach.accessible("what could go");
             String step = page.locator("#offer-0 b").textContent();

@@ -28,7 +28,7 @@ import weekwright.scenarios.SquadGenerator;
 
 /**
  * How long a coach waits for the page, and how much it weighs. It is run by its name only, after the jar was built, and prints
- * a table for {@code benchmarks/report.md}; nothing here can fail for being slow.
+ * rows for {@code benchmarks/report.md}; nothing here can fail for being slow.
  */
 class PageFigures {
     private static final Path JAR = Path.of("target/weekwright.jar");
@@ -36,8 +36,6 @@ class PageFigures {
 
     @TempDir
     private Path place;
-
-    private final List<String> table = new ArrayList<>();
 
     @Test
     void print() throws Exception {
@@ -57,8 +55,6 @@ class PageFigures {
             page.navigate(coach.origin() + "/w/week");
             row("`Plan again` pressed to the first better plan, one squad's week", () -> planned(page));
         }
-        System.out.println("\n| what | median | least to most |\n| --- | ---: | ---: |");
-        table.forEach(System.out::println);
     }
 
     private void week(String name, Scenario scenario, long moves) throws IOException {
@@ -76,7 +72,7 @@ class PageFigures {
                 .mapToDouble(one -> one)
                 .sorted()
                 .toArray();
-        table.add(String.format(
+        System.out.println(String.format(
                 Locale.ROOT, "| %s | %.0f ms | %.0f to %.0f ms |", what, all[TIMES / 2], all[0], all[TIMES - 1]));
     }
 
@@ -136,7 +132,9 @@ class PageFigures {
 
     private static double drawn(Page page, String address) {
         page.navigate(address);
-        return number(page, "() => performance.getEntriesByType('paint').at(-1).startTime");
+        page.evaluate(PAINTED);
+        // Counted from when the page was asked for.
+        return number(page, "() => performance.now()");
     }
 
     /** Puts a session where it lies badly, lets it go again and asks for another plan. */
@@ -152,9 +150,13 @@ class PageFigures {
         double millis = number(page, """
                 () => new Promise(done => {
                   const start = performance.now();
+                  let begun = false;
                   new MutationObserver((_, all) => {
-                    if (document.querySelector('.land.drawn') && document.querySelector('.progress')
-                        && document.querySelector('.progress').textContent.includes('sessions are placed')) {
+                    const progress = document.querySelector('#search .progress');
+                    begun = begun || document.getElementById('search-end') !== null;
+                    const better = begun && progress && progress.textContent.includes('sessions are placed');
+                    // A short search may be over before it was drawn.
+                    if (better || (begun && document.getElementById('search-begin') !== null)) {
                       all.disconnect();
                       requestAnimationFrame(() => requestAnimationFrame(() => done(performance.now() - start)));
                     }
@@ -177,7 +179,7 @@ class PageFigures {
             long bytes = parts.stream()
                     .mapToLong(one -> one.request().sizes().responseBodySize)
                     .sum();
-            table.add(String.format(
+            System.out.println(String.format(
                     Locale.ROOT, "| weight of the page%s | %d KB | %d requests |", of, bytes / 1024, parts.size()));
         }
     }

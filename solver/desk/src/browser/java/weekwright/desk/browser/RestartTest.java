@@ -16,6 +16,8 @@ class RestartTest {
 
     private static void demo(Page page, String name) {
         page.locator("button.demo[value=" + name + "]").click();
+        // Its first plan is looked for as soon as it is there.
+        assertThat(page.locator("#saved")).containsText("Revision 2,");
         assertThat(page.locator("#search-begin")).isVisible();
     }
 

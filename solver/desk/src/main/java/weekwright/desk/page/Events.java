@@ -90,12 +90,13 @@ final class Events implements AutoCloseable {
     }
 
     private void tell(Ear ear) {
+        // Looked at before the revision, so that whoever hears that a search has ended hears of what it saved, too.
+        long search = searches.of(ear.place).map(Search::changes).orElse(0L);
         int revision = ticks % LOOK_EVERY == 0 ? looked(ear.place) : ear.place.latest();
         if (revision > ear.revision) {
             ear.revision = revision;
             ear.client.sendEvent("revision", Integer.toString(revision));
         }
-        long search = searches.of(ear.place).map(Search::changes).orElse(0L);
         if (search != ear.search) {
             ear.search = search;
             ear.client.sendEvent("search", Long.toString(search));

@@ -85,6 +85,9 @@
   /** What a coach has pressed is waited for; nothing that the page asks for by itself takes its place meanwhile. */
   document.addEventListener('htmx:beforeRequest', (event) => {
     if (event.detail.requestConfig.verb !== 'get') {
+      // What was asked of a start is asked of a week that is about to change.
+      saying++;
+      question.abort();
       asked.pressed++;
       asked.awaited.add(event.detail.xhr);
     }
@@ -268,14 +271,16 @@
     }, 150);
   }
 
+  let question = new AbortController();
   async function sentence(page, cell) {
+    question = new AbortController();
     const answer = await fetch(address('/hold/say', {
       session: page.dataset.session,
       revision: page.dataset.revision,
       start: cell.dataset.start,
       facility: page.dataset.facility,
       dose: page.dataset.dose,
-    })).catch(() => null);
+    }), { signal: question.signal }).catch(() => null);
     return answer && answer.ok ? answer.text() : '';
   }
 
@@ -534,7 +539,7 @@
       hold(session);
     } else if (part && document.activeElement === document.body) {
       // What was pressed is gone; whoever uses the keyboard goes on from what is there now, or from what was done.
-      const next = part.id === 'desk' ? null : part.querySelector('.button');
+      const next = part.id === 'desk' ? null : part.querySelector('.answer, .button');
       (next || document.getElementById('saved')).focus({ preventScroll: true });
     }
   });
