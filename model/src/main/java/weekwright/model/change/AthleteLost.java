@@ -57,21 +57,9 @@ public record AthleteLost(String athlete) implements Event {
     }
 
     private LogEntry without(LogEntry one) {
-        return new LogEntry(
-                one.id(),
-                one.placement(),
-                one.fixture(),
-                one.group(),
-                one.family(),
-                one.start(),
-                one.minutes(),
-                one.dose(),
-                one.variant(),
-                one.rpe(),
-                one.done(),
+        return one.withPeople(
                 others(one.except(), athlete::equals),
-                others(one.people(), person -> person.athlete().equals(athlete)),
-                one.note());
+                others(one.people(), person -> person.athlete().equals(athlete)));
     }
 
     private static <T> List<T> others(List<T> all, Predicate<T> lost) {

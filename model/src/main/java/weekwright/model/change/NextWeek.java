@@ -290,21 +290,7 @@ public record NextWeek(String id, String title, LocalDate firstDay, int week, Li
                 .filter(one -> one.start().date().isBefore(firstDay)
                         && !one.start().date().isBefore(firstDay.minusDays(Scenario.EDGE_DAYS)))
                 .sorted(Comparator.comparing(one -> one.start().instant(before.zone())))
-                .map(one -> new LogEntry(
-                        null,
-                        null,
-                        null,
-                        one.group(),
-                        one.family(),
-                        one.start(),
-                        one.minutes(),
-                        one.dose(),
-                        one.variant(),
-                        one.rpe(),
-                        one.done(),
-                        one.except(),
-                        one.people(),
-                        one.note()))
+                .map(LogEntry::elsewhere)
                 .toList();
     }
 }

@@ -35,4 +35,24 @@ public record LogEntry(
         except = Ids.listed(except);
         people = Ids.listed(people);
     }
+
+    /** The same with other people left out and told of. */
+    public LogEntry withPeople(List<String> except, List<PersonEntry> people) {
+        return copy(id, placement, fixture, except, people);
+    }
+
+    /** The same for a scenario that does not know its session and its fixture. */
+    public LogEntry elsewhere() {
+        return copy(null, null, null, except, people);
+    }
+
+    private LogEntry copy(
+            @Nullable String id,
+            @Nullable String placement,
+            @Nullable String fixture,
+            List<String> except,
+            List<PersonEntry> people) {
+        return new LogEntry(
+                id, placement, fixture, group, family, start, minutes, dose, variant, rpe, done, except, people, note);
+    }
 }

@@ -270,7 +270,7 @@ public final class Judge {
 
     /** Works out what the moves since the last call have touched, and tells what the plan costs. */
     public Cost settle() {
-        settle(null);
+        settleUnless(least -> false);
         return total;
     }
 
@@ -282,14 +282,10 @@ public final class Judge {
      * @return whether all was worked out
      */
     public boolean settleUnless(Predicate<Cost> hopeless) {
-        return settle(hopeless);
-    }
-
-    private boolean settle(@Nullable Predicate<Cost> hopeless) {
         seatAnew();
         least.set(total);
         least.subtract(ofScopes);
-        boolean hope = hopeless == null || !hopeless.test(least);
+        boolean hope = !hopeless.test(least);
         settleDays(hope);
         if (hope) {
             settleStaff();
@@ -327,7 +323,7 @@ public final class Judge {
         }
     }
 
-    private boolean settleScopes(@Nullable Predicate<Cost> hopeless) {
+    private boolean settleScopes(Predicate<Cost> hopeless) {
         least.set(total);
         for (int i = 0; i < marks.count(); i++) {
             least.subtract(kept[marks.at(i)]);
@@ -336,7 +332,7 @@ public final class Judge {
             int scope = marks.at(i);
             settleScope(scope);
             least.add(kept[scope]);
-            if (hopeless != null && hopeless.test(least)) {
+            if (hopeless.test(least)) {
                 return false;
             }
         }

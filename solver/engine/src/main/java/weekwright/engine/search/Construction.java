@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.AimInfo;
-import weekwright.engine.problem.Cost;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
@@ -112,13 +111,13 @@ final class Construction {
 
     private void place(Session session) {
         Stimulus best = null;
-        long least = weight(judge.total());
+        long least = Scale.slope(judge.total(), 1);
         for (Stimulus option : session.coarse) {
             judge.move(session, option);
             long limit = least;
-            boolean whole = judge.settleUnless(from -> weight(from) >= limit);
-            if (whole && weight(judge.total()) < least) {
-                least = weight(judge.total());
+            boolean whole = judge.settleUnless(from -> Scale.slope(from, 1) >= limit);
+            if (whole && Scale.slope(judge.total(), 1) < least) {
+                least = Scale.slope(judge.total(), 1);
                 best = option;
             }
             judge.revert();
@@ -126,9 +125,5 @@ final class Construction {
         judge.move(session, best);
         judge.settle();
         judge.keep();
-    }
-
-    private static long weight(Cost cost) {
-        return cost.mustSlope + cost.restSlope;
     }
 }

@@ -136,7 +136,8 @@ public final class RuinAndRecreate implements Searcher {
             for (int i = 0; i < tries && !stop; i++) {
                 Stimulus option = options[all ? i : random.nextInt(options.length)];
                 judge.move(session, option);
-                long slope = slopeBelow(least);
+                long slope = scale.slopeBelow(judge, mustFactor, least, pace.best);
+                stop = slope == Scale.BEYOND ? pace.triedInVain() : pace.tried(judge);
                 if (slope < least) {
                     least = slope;
                     best = option;
@@ -145,15 +146,6 @@ public final class RuinAndRecreate implements Searcher {
             }
             judge.move(session, best);
             settleAndKeep();
-        }
-
-        /** What the plan weighs after a move; something no less than a limit where it weighs that at least. */
-        private long slopeBelow(long limit) {
-            long moved = scale.moved(judge);
-            boolean whole = judge.settleUnless(
-                    least -> Scale.slope(least, mustFactor) + moved >= limit && pace.best.noneBetterFrom(least));
-            stop = whole ? pace.tried(judge) : pace.triedInVain();
-            return whole ? slope() : limit;
         }
 
         private void restore(List<Session> out, @Nullable Stimulus[] old) {

@@ -14,6 +14,8 @@ import weekwright.engine.rules.Judge;
 final class Scale {
     /** Price of a session that moved, in tenths of a point; expert proposal. */
     static final int MOVED = 100;
+    /** More than any plan weighs. */
+    static final long BEYOND = Long.MAX_VALUE;
 
     private final Session[] known;
 
@@ -35,6 +37,17 @@ final class Scale {
     /** The plan as one weighted sum, a must counting so many times. */
     long slope(Judge judge, int mustFactor) {
         return slope(judge.total(), mustFactor) + moved(judge);
+    }
+
+    /**
+     * What the plan weighs after a move, worked out no further than is needed: {@link #BEYOND} where it weighs a limit or more
+     * and is no better than a plan that is kept. Then the move can only be taken back.
+     */
+    long slopeBelow(Judge judge, int mustFactor, long limit, Incumbent best) {
+        long moved = moved(judge);
+        boolean whole =
+                judge.settleUnless(least -> slope(least, mustFactor) + moved >= limit && best.noneBetterFrom(least));
+        return whole ? slope(judge.total(), mustFactor) + moved : BEYOND;
     }
 
     /** A cost as one weighted sum, without the price of what has moved. */

@@ -3,7 +3,6 @@ package weekwright.engine.search;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import weekwright.engine.problem.Cost;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
@@ -92,16 +91,12 @@ final class Walk {
             }
         }
         touched.clear();
-        long priceOfMoved = scale.moved(judge);
-        whole = judge.settleUnless(least -> hopeless(least, priceOfMoved));
+        long weight = scale.slopeBelow(judge, mustFactor, limit, pace.best);
+        whole = weight != Scale.BEYOND;
         if (moved && (whole ? pace.tried(judge) : pace.triedInVain())) {
             stop.run();
         }
-        return whole ? scale.slope(judge, mustFactor) : limit;
-    }
-
-    private boolean hopeless(Cost least, long priceOfMoved) {
-        return Scale.slope(least, mustFactor) + priceOfMoved >= limit && pace.best.noneBetterFrom(least);
+        return whole ? weight : limit;
     }
 
     /** The last move stays, or it is taken back. */
