@@ -35,8 +35,8 @@ class NewsTest {
     }
 
     private static void letGo(Page page, String address, List<Runnable> kept) {
-        page.unroute(address);
         kept.forEach(Runnable::run);
+        page.unroute(address);
     }
 
     @Test
@@ -73,6 +73,31 @@ class NewsTest {
 
             assertThat(page.locator("#search-begin")).isVisible();
             assertThat(page.locator("#saved")).containsText("Planned afresh");
+            coach.quiet();
+        }
+    }
+
+    @Test
+    void news_of_a_pin_do_not_take_the_keyboard_away_from_it_while_the_week_is_drawn_anew() {
+        try (Coach coach = Coach.in(place)) {
+            Page page = coach.page;
+            page.locator("button.demo[value=one-match]").click();
+            assertThat(page.locator("#saved")).containsText("Revision 2,");
+            page.locator(".card").first().press("Enter");
+            assertThat(page.locator(".cell.here")).isFocused();
+            // Long enough for an answer to come between what is drawn and what is said to be drawn.
+            page.evaluate("() => { htmx.config.defaultSettleDelay = 800; }");
+            List<Runnable> pressed = keptBack(page, "**/pin");
+            page.locator(".pin-day").press("Enter");
+            page.waitForCondition(() -> !pressed.isEmpty());
+            // Long enough for the news of the revision that was saved.
+            page.waitForTimeout(500);
+
+            letGo(page, "**/pin", pressed);
+
+            assertThat(page.locator("#saved")).containsText("Revision 3,");
+            page.waitForTimeout(1500);
+            assertThat(page.locator(".pin-day")).isFocused();
             coach.quiet();
         }
     }

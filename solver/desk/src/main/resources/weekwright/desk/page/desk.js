@@ -37,7 +37,7 @@
    */
   const NEWS = { '#search': '/search', '#could-go': '/could-go', '#desk': '' };
   const asked = { busy: false, again: new Set(), pressed: 0, awaited: new Set() };
-  const mayAsk = () => !asked.busy && !held.session && asked.awaited.size === 0;
+  const mayAsk = () => !asked.busy && !held.session && !held.again && asked.awaited.size === 0;
   async function ask(target) {
     asked.again.add(target);
     if (!mayAsk()) {
@@ -507,7 +507,9 @@
     }
     told = asking ? document.querySelector('#notice > .notice') : null;
     const pin = document.activeElement.closest('.pins .button');
-    held.refocus = pin ? '.' + Array.from(pin.classList).find((name) => name.startsWith('pin-')) : null;
+    if (pin || !held.again) {
+      held.refocus = pin ? '.' + Array.from(pin.classList).find((name) => name.startsWith('pin-')) : null;
+    }
     if (held.session) {
       held.again = held.session;
       held.session = null;
