@@ -31,7 +31,8 @@ class RecipesTest {
     private static final Pattern SPAN = Pattern.compile("`([^`\n]+)`");
 
     /** What nobody here can mend has no plan that breaks it: EveryRuleTest names the same. */
-    private static final Set<String> ALWAYS_TOLD = Set.of("pins", "fixtures-close", "rest-between-fixtures", "softened");
+    private static final Set<String> ALWAYS_TOLD =
+            Set.of("pins", "fixtures-close", "rest-between-fixtures", "softened");
 
     /** Parts of a page, what is downloaded, and pages that hold something only after a press: each has tests of its own. */
     private static final Set<String> PARTS = Set.of("search", "hold", "could-go", "remedies", "take");
@@ -112,8 +113,7 @@ class RecipesTest {
                 .filter(span -> span.matches("[\\w./-]*/[\\w./-]+|[\\w-]+\\.(java|json|md|txt)"))
                 .toList();
         assertThat(named).hasSizeGreaterThan(2);
-        assertThat(named)
-                .allSatisfy(name -> assertThat(places).anyMatch(place -> place.endsWith(Path.of(name))));
+        assertThat(named).allSatisfy(name -> assertThat(places).anyMatch(place -> place.endsWith(Path.of(name))));
     }
 
     @Test
@@ -216,8 +216,9 @@ class RecipesTest {
                 .map(found -> found.group(1))
                 .toList();
         assertThat(named).hasSizeGreaterThan(20);
-        assertThat(named).allSatisfy(name -> assertThat(Class.forName("weekwright." + name, false, loader()))
-                .isNotNull());
+        assertThat(named)
+                .allSatisfy(name -> assertThat(Class.forName("weekwright." + name, false, loader()))
+                        .isNotNull());
     }
 
     private static ClassLoader loader() {
