@@ -53,11 +53,7 @@ final class Measures {
         for (String field : needed) {
             Node value = entry.field(field);
             if (!isGiven(value)) {
-                faults.lacking(
-                        entry,
-                        field,
-                        "a " + measure + " " + kind + " needs " + String.join(", ", needed),
-                        "Add \"" + field + "\".");
+                faults.missing(entry, field, "A " + measure + " " + kind + " needs " + String.join(", ", needed) + ".");
             }
         }
         for (String other : all(fields)) {

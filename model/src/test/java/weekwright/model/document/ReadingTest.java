@@ -2,18 +2,13 @@ package weekwright.model.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
-import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -250,36 +245,5 @@ class ReadingTest {
                 .isEqualTo(Examples.scenario());
         assertThat(Documents.readScenario("week.json", Examples.bytes(text.replace("\n", "\r"))))
                 .isEqualTo(Examples.scenario());
-    }
-
-    /** The agreed description of the documents lies outside the repository; a fresh clone has only the copies here. */
-    @Test
-    void theExamplesAreThoseOfTheAgreedDescription() throws IOException {
-        Path agreed = agreedDescription();
-        Assumptions.assumeTrue(agreed != null, "no description beside this clone");
-        List<String> examples = examples(Files.readString(agreed));
-        assertThat(Examples.text("scenario.json")).isEqualTo(examples.get(0));
-        assertThat(Examples.text("plan.json")).isEqualTo(examples.get(1));
-    }
-
-    private static Path agreedDescription() {
-        for (Path folder = Path.of("").toAbsolutePath(); folder != null; folder = folder.getParent()) {
-            Path file = folder.resolve("shared").resolve("documents.md");
-            if (Files.exists(file)) {
-                return file;
-            }
-        }
-        return null;
-    }
-
-    private static List<String> examples(String text) {
-        return text
-                .lines()
-                .collect(java.util.stream.Collectors.joining("\n"))
-                .transform(all -> List.of(all.split("```json\n")))
-                .stream()
-                .skip(1)
-                .map(part -> part.substring(0, part.indexOf("```")))
-                .toList();
     }
 }

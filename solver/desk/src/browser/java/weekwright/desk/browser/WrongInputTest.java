@@ -1,37 +1,156 @@
 package weekwright.desk.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.FilePayload;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import weekwright.desk.browser.WrongInputs.Asked;
+import weekwright.desk.browser.WrongInputs.Case;
+import weekwright.desk.browser.WrongInputs.Put;
 
-/** Wrong input of every form: it is said beside its field, in the field's words, and nothing that was typed is lost. */
+/**
+ * Wrong input of every form: it is said beside its field or in its form, and nothing that was typed is lost. A form that is
+ * new on a page and has no case here fails.
+ */
 class WrongInputTest {
     @TempDir
     private Path place;
 
-    /**
-     * A form with something wrong in it.
-     *
-     * @param at address of the form in its week
-     * @param good a field that is filled in rightly, and so must stay; empty where there is none
-     * @param wrong the field that is not
-     * @param says a part of what is said beside it
-     */
-    private record Case(String at, String good, String wrong, String typed, String says) {}
+    /** What can be filled in on a page, with the address that it goes to. */
+    private static final String FORMS = """
+            () => [...document.forms]
+                .filter((form) => [...form.elements].some((field) =>
+                    field.matches('input:not([type=hidden]), select, textarea:not([readonly])')))
+                .map((form) => form.action + (form.action.endsWith('/whatif') ? ' ' + form.elements.what.value : ''))""";
 
-    private static final List<Case> CASES = List.of(
-            new Case("/knowns/fixtures/new", "label", "minutes", "long", "is text, not a whole number"),
-            new Case("/knowns/commitments/new", "label", "minutes", "0", "Give a whole number from 1"),
-            new Case("/knowns/groups/new", "label", "headcount", "many", "is text, not a whole number"),
-            new Case("/knowns/facilities/new", "label", "straightMetres", "-5", "Give a whole number from"),
-            new Case("/knowns/transfers/new", "", "minutes", "soon", "is text, not a whole number"),
-            new Case("/knowns/staff/new", "name", "atOnce", "99", "Give a whole number from 1 to 20"),
-            new Case("/knowns/week/1", "title", "days", "100", "Give a whole number from 1 to 84"),
-            new Case("/rules/all/three-high-days", "", "weight", "much", "is text, not a number"));
+    @Test
+    void every_form_of_the_page_has_its_case() {
+        try (Coach coach = Coach.in(place)) {
+            week(coach);
+            Set<String> forms = new TreeSet<>();
+            EveryPage.from(
+                    coach.page,
+                    () -> ((List<?>) coach.page.evaluate(FORMS))
+                            .forEach(form -> forms.add(EveryPage.kind((String) form))));
+            assertThat(forms).containsExactlyInAnyOrderElementsOf(WrongInputs.forms());
+            coach.quiet();
+        }
+    }
+
+    /** Sends each form that changes something as if the page had been open since before the last change. */
+    private static final String LATE = """
+            async () => Promise.all([...document.forms]
+                .filter((form) => form.method === 'post' && form.elements.revision)
+                .map(async (form) => {
+                    const sent = new FormData(form);
+                    sent.set('revision', '9999');
+                    const plain = form.enctype.startsWith('multipart') ? sent : new URLSearchParams(sent);
+                    const answer = await fetch(form.action, { method: 'POST', body: plain });
+                    const said = (await answer.text()).includes('The week has changed meanwhile');
+                    return form.action + ' ' + answer.status + ' ' + said;
+                }))""";
+
+    @Test
+    void a_form_from_a_page_that_is_out_of_date_changes_nothing() {
+        try (Coach coach = Coach.in(place)) {
+            week(coach);
+            Set<String> answers = new TreeSet<>();
+            EveryPage.from(
+                    coach.page,
+                    () -> ((List<?>) coach.page.evaluate(LATE))
+                            .forEach(answer -> answers.add(answered((String) answer))));
+            assertThat(answers)
+                    .contains("/publish 409 true", "/restore 409 true")
+                    .hasSizeGreaterThan(10);
+            assertThat(answers).allSatisfy(answer -> assertThat(answer).endsWith(" 409 true"));
+            coach.errors.removeIf(error -> error.contains("409"));
+            coach.quiet();
+        }
+    }
+
+    private static String answered(String answer) {
+        int space = answer.indexOf(' ');
+        return EveryPage.kind(answer.substring(0, space)) + answer.substring(space);
+    }
+
+    @Test
+    void it_is_said_in_the_form_and_nothing_is_lost() {
+        try (Coach coach = Coach.in(place)) {
+            Page page = coach.page;
+            week(coach);
+            String week = page.url();
+            for (Asked one : WrongInputs.ASKED) {
+                page.navigate(one.at().equals(WrongInputs.BEGIN) ? coach.origin() : week + one.at());
+                one.puts().forEach(put -> put(page, put));
+                page.locator(one.button()).click();
+                assertThat(page.locator(".notice:visible")).containsText(one.says());
+                if (one.stays()) {
+                    one.puts().forEach(put -> stays(page.locator(put.field()), put.value()));
+                    coach.accessible(one.form());
+                }
+            }
+            coach.picture("what-if-fault");
+            coach.errors.removeIf(error -> error.contains("422") || error.contains("400"));
+            coach.quiet();
+        }
+    }
+
+    /** What a list does not offer cannot stay chosen in it. */
+    private static void stays(Locator field, String value) {
+        boolean offered = (Boolean) field.evaluate(
+                "(field, value) => !field.matches('select')"
+                        + " || [...field.options].some((one) => one.value === value)",
+                value);
+        if (offered) {
+            assertThat(field).hasValue(value);
+        }
+    }
+
+    /** Lists offer only what is right: what is not comes from a page that somebody has changed, or has left open for long. */
+    private static void put(Page page, Put put) {
+        Locator field = page.locator(put.field());
+        String kind = (String) field.evaluate("(field) => field.localName");
+        if (kind.equals("select")) {
+            field.evaluate("(field, value) => field.add(new Option(value, value))", put.value());
+            field.selectOption(put.value());
+        } else if (kind.equals("button")) {
+            field.evaluate("(field, value) => { field.value = value; }", put.value());
+        } else {
+            field.fill(put.value());
+        }
+    }
+
+    @Test
+    void files_that_are_none_are_refused_with_the_place_of_the_fault() {
+        try (Coach coach = Coach.in(place)) {
+            Page page = coach.page;
+            page.locator("#files-folder").fill("from-home");
+            page.locator("#scenario-file").setInputFiles(file("{ \"weekwright\": 1, \"title\": 7 }"));
+            page.locator("#files button").click();
+            assertThat(page.locator("#files .notice")).containsText("7 is not a text");
+            assertThat(page.locator("#files .notice")).isFocused();
+            assertThat(page.locator("#files-folder")).hasValue("from-home");
+            page.locator("#scenario-file").setInputFiles(file("Dear coach,"));
+            page.locator("#files button").click();
+            assertThat(page.locator("#files .notice")).containsText("line 1:1");
+            coach.accessible("files that are none");
+            coach.errors.removeIf(error -> error.contains("422"));
+            coach.quiet();
+        }
+    }
+
+    private static FilePayload file(String text) {
+        return new FilePayload("scenario.json", "application/json", text.getBytes(StandardCharsets.UTF_8));
+    }
 
     private static void week(Coach coach) {
         coach.page.locator("button.demo[value=one-match]").click();
@@ -44,7 +163,7 @@ class WrongInputTest {
             Page page = coach.page;
             week(coach);
             String week = page.url();
-            for (Case one : CASES) {
+            for (Case one : WrongInputs.CASES) {
                 page.navigate(week + one.at());
                 wrong(page, one);
             }
@@ -81,6 +200,7 @@ class WrongInputTest {
             page.locator("#f-marks-0-measure").selectOption("lift");
             page.locator("#f-marks-0-kg").fill("heavy");
             assertThat(page.locator("#f-marks-0-kg-fault")).containsText("is text, not a number");
+            assertThat(page.locator("#f-marks .fault:has(span)")).hasCount(1);
             page.locator("#f-marks-0-kg").fill("265 lb");
             assertThat(page.locator("#f-marks-0-kg-fault")).isEmpty();
             page.locator("#f-marks-add").click();
@@ -137,13 +257,13 @@ class WrongInputTest {
             page.locator("#folder").fill("No Such Name");
             page.locator("#fixture-0").fill("Cup tie");
             page.locator("#begin").click();
-            assertThat(page.locator("#notice")).containsText("the week has no name: say what it is for");
-            assertThat(page.locator("#notice")).containsText("the fixture \"Cup tie\" is on \"\" at \"\"");
+            assertThat(page.locator(".notice")).containsText("the week has no name: say what it is for");
+            assertThat(page.locator(".notice")).containsText("the fixture \"Cup tie\" is on \"\" at \"\"");
             assertThat(page.locator("#fixture-0")).hasValue("Cup tie");
             page.locator("#title").fill("The week after");
             page.locator("#fixture-0").fill("");
             page.locator("#begin").click();
-            assertThat(page.locator("#notice")).containsText("give small letters, digits and hyphens");
+            assertThat(page.locator(".notice")).containsText("give small letters, digits and hyphens");
             assertThat(page.locator("#folder")).hasValue("No Such Name");
             coach.accessible("the next week with faults");
             coach.errors.removeIf(error -> error.contains("422"));

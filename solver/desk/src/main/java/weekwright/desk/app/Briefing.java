@@ -116,7 +116,7 @@ public final class Briefing {
      */
     public static int week(Scenario scenario, int number) {
         if (number < 1 || number > scenario.weeks()) {
-            throw new InputFault("--week is " + number + ": "
+            throw new InputFault("there is no week " + number + ": "
                     + (scenario.weeks() == 1 ? "the plan has one week, 1" : "give 1 to " + scenario.weeks()));
         }
         return number - 1;

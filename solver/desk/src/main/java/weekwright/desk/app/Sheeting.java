@@ -33,8 +33,8 @@ public final class Sheeting {
     private static LocalDate day(Scenario scenario, String given) {
         LocalDate day = Sessions.date("--day", given, scenario.firstDay());
         if (day.isBefore(scenario.firstDay()) || day.isAfter(scenario.lastDay())) {
-            throw new InputFault("--day is " + day + ", and the plan goes from " + scenario.firstDay() + " to "
-                    + scenario.lastDay() + ": give a day of it");
+            throw new InputFault(day + " is no day of this plan: give one from " + scenario.firstDay() + " to "
+                    + scenario.lastDay());
         }
         return day;
     }
@@ -48,7 +48,7 @@ public final class Sheeting {
         return scenario.athletes().stream()
                 .filter(athlete -> athlete.id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> new InputFault("--athlete is \"" + id + "\", and nobody has that id: "
+                .orElseThrow(() -> new InputFault("no athlete is called \"" + id + "\": "
                         + Nearest.hint(
                                 id,
                                 scenario.athletes().stream().map(Athlete::id).toList())));

@@ -176,6 +176,15 @@ public final class Shelf {
         }
     }
 
+    /** A name for a new folder: the one that is wished for or, where there is something of that name, with a number. */
+    public String free(String wished) {
+        String name = wished;
+        for (int number = 2; Files.exists(place.resolve(name)); number++) {
+            name = wished + "-" + number;
+        }
+        return name;
+    }
+
     private static String newName(@Nullable String name) {
         String given = Objects.requireNonNullElse(name, "").strip();
         if (!NEW_NAME.matcher(given).matches()) {

@@ -101,7 +101,10 @@ public final class WhatIfs {
             byte[] written = Documents.write(changed).getBytes(StandardCharsets.UTF_8);
             return Documents.readScenario("the changed scenario", written);
         } catch (DocumentException e) {
-            throw InputFault.of(e);
+            // Where it would stand in a document that nobody has seen is of no use to a coach.
+            throw new InputFault(e.problems().stream()
+                    .map(problem -> problem.wrong() + ". " + problem.right())
+                    .toList());
         } catch (IllegalArgumentException e) {
             throw new InputFault(String.valueOf(e.getMessage()));
         }

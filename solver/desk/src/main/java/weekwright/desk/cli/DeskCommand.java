@@ -50,6 +50,17 @@ final class DeskCommand implements Callable<Integer> {
         Shelf shelf = folder == null
                 ? Shelf.in(Path.of(""), around.clock(), around.planner())
                 : Shelf.of(Inputs.path(folder), around.clock(), around.planner());
+        try {
+            open(shelf);
+        } catch (InterruptedException e) {
+            // By now the desk is closed: what is still being written would be cut off.
+            Thread.currentThread().interrupt();
+        }
+        return Exit.DONE;
+    }
+
+    /** Opens the desk and keeps it open until an interrupt. */
+    private void open(Shelf shelf) throws InterruptedException {
         CountDownLatch end = new CountDownLatch(1);
         Interrupts interrupts =
                 new Interrupts(end::countDown, () -> Runtime.getRuntime().halt(Exit.INTERRUPTED));
@@ -58,12 +69,9 @@ final class DeskCommand implements Callable<Integer> {
             interrupts.listen();
             end.await();
             around.err().println("Closing the desk.");
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
         } finally {
             desk.close();
         }
-        return Exit.DONE;
     }
 
     private void tell(String address) {

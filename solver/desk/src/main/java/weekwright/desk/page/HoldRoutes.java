@@ -101,7 +101,7 @@ final class HoldRoutes {
         try {
             return Moment.parse(text);
         } catch (DateTimeParseException e) {
-            throw misread();
+            throw Refusal.misread();
         }
     }
 
@@ -109,11 +109,7 @@ final class HoldRoutes {
         return Arrays.stream(all)
                 .filter(known -> id.apply(known).equals(text))
                 .findFirst()
-                .orElseThrow(HoldRoutes::misread);
-    }
-
-    private static Refusal misread() {
-        return new Refusal(400, "Something is missing in what was sent", "Load the page again.");
+                .orElseThrow(Refusal::misread);
     }
 
     private void move(Context request) {
@@ -152,7 +148,7 @@ final class HoldRoutes {
         boolean clear = field(request, "clear").equals("yes");
         @Nullable Kind known = kind.isEmpty() ? null : one(Kind.values(), Kind::id, kind);
         if (known == null && !clear) {
-            throw misread();
+            throw Refusal.misread();
         }
         String value = field(request, "value");
         return new Pinning.Request(known, value.isEmpty() ? null : value, clear);

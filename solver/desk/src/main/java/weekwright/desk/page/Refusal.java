@@ -31,6 +31,11 @@ final class Refusal extends RuntimeException {
                         List.of(new Way("To the beginning", "/"))));
     }
 
+    /** Something that a form of ours always brings is not there, or is none of what it offers. */
+    static Refusal misread() {
+        return new Refusal(400, "Something is missing in what was sent", "Load the page again.");
+    }
+
     int status() {
         return status;
     }

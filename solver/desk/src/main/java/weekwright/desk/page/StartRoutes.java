@@ -6,7 +6,9 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
@@ -17,6 +19,7 @@ import weekwright.desk.view.StartPage;
 import weekwright.desk.view.StartPage.BlankForm;
 import weekwright.desk.view.StartPage.DemoCard;
 import weekwright.desk.view.StartPage.Link;
+import weekwright.desk.view.StartPage.Way;
 import weekwright.desk.view.StartPages;
 import weekwright.model.scenario.Scenario;
 import weekwright.scenarios.Scenarios;
@@ -49,11 +52,19 @@ final class StartRoutes {
         if (shelf.only() != null && !names.isEmpty()) {
             request.redirect(WeekRoutes.base(names.get(0)), HttpStatus.SEE_OTHER);
         } else {
-            templates.page(request, "start.jte", page(List.of(), BlankForms.EMPTY));
+            templates.page(request, "start.jte", page(null, BlankForms.EMPTY, names(), List.of()));
         }
     }
 
-    private StartPage page(List<String> problems, BlankForm blank) {
+    private Map<Way, String> names() {
+        Map<Way, String> names = new EnumMap<>(Way.class);
+        for (Way way : Way.values()) {
+            names.put(way, shelf.free(way.folder()));
+        }
+        return names;
+    }
+
+    private StartPage page(@Nullable Way failed, BlankForm blank, Map<Way, String> names, List<String> problems) {
         return new StartPage(
                 shelf.where(),
                 shelf.weeks().stream().map(StartRoutes::link).toList(),
@@ -61,8 +72,10 @@ final class StartRoutes {
                 Scenarios.all().stream()
                         .map(demo -> new DemoCard(demo.name(), demo.title(), demo.note()))
                         .toList(),
-                problems,
-                blank);
+                names,
+                blank,
+                failed,
+                problems);
     }
 
     private static Link link(Shelf.Week week) {
@@ -75,20 +88,21 @@ final class StartRoutes {
 
     private void demo(Context request) {
         String name = Guards.field(request.formParam("demo"));
-        begin(request, BlankForms.EMPTY, "Demo " + name, () -> Inputs.documents(Inputs.demo(name), null));
+        begin(request, Way.INVENTED, BlankForms.EMPTY, "Demo " + name, () -> Inputs.documents(Inputs.demo(name), null));
     }
 
     private void blank(Context request) {
         BlankForm form = BlankForms.of(request);
         begin(
                 request,
+                Way.BLANK,
                 form,
                 "A blank week",
                 () -> new Contents(BlankForms.week(form).scenario(), null, null));
     }
 
     private void files(Context request) {
-        begin(request, BlankForms.EMPTY, "Opened from files", () -> {
+        begin(request, Way.FILES, BlankForms.EMPTY, "Opened from files", () -> {
             byte[] scenario = bytes(request.uploadedFile("scenario"));
             if (scenario == null) {
                 throw new InputFault("no scenario was chosen: give a scenario.json");
@@ -112,8 +126,8 @@ final class StartRoutes {
         Contents contents();
     }
 
-    /** Begins a week and goes there; what cannot be used is told above the form, with all that was typed in. */
-    private void begin(Context request, BlankForm form, String label, First first) {
+    /** Begins a week and goes there; what cannot be used is told in its form, with all that was typed in. */
+    private void begin(Context request, Way way, BlankForm form, String label, First first) {
         try {
             String folder = shelf.begin(request.formParam("folder"), label, first.contents());
             // What was just begun is planned at once: an empty week is not what anybody came for.
@@ -123,7 +137,9 @@ final class StartRoutes {
             request.redirect(WeekRoutes.base(folder), HttpStatus.SEE_OTHER);
         } catch (InputFault fault) {
             request.status(UNUSABLE);
-            templates.page(request, "start.jte", page(fault.problems(), form));
+            Map<Way, String> names = names();
+            names.put(way, Guards.field(request.formParam("folder")));
+            templates.page(request, "start.jte", page(way, form, names, fault.problems()));
         }
     }
 }

@@ -256,7 +256,7 @@ final class WeekRoutes {
     static int number(Context request, String field) {
         String text = Guards.field(request.formParam(field));
         if (!text.matches("[0-9]{1,9}")) {
-            throw new Refusal(400, "Something is missing in what was sent", "Load the page again.");
+            throw Refusal.misread();
         }
         return Integer.parseInt(text);
     }

@@ -5,7 +5,10 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Trials;
 import weekwright.desk.app.Trials.Trial;
@@ -16,6 +19,7 @@ import weekwright.desk.store.Outcome;
 import weekwright.desk.view.Dates;
 import weekwright.desk.view.EventText;
 import weekwright.desk.view.TwinPage;
+import weekwright.desk.view.TwinPage.Asked;
 import weekwright.desk.view.TwinPage.Choice;
 import weekwright.desk.view.TwinPages;
 import weekwright.desk.view.TwinPages.Side;
@@ -25,6 +29,9 @@ import weekwright.model.scenario.Scenario;
 
 /** What would happen if: a second plan beside the first, kept or dropped. */
 final class WhatIfRoutes {
+    private static final int UNUSABLE = 422;
+    private static final List<String> FIELDS = List.of("fixture", "to", "place", "closed", "lost", "group", "athlete");
+
     private final WeekRoutes weeks;
     private final Templates templates;
     private final Trials trials;
@@ -44,33 +51,31 @@ final class WhatIfRoutes {
 
     private void show(Context request) {
         Workplace place = weeks.place(request);
-        Seen seen = place.now();
+        templates.page(request, "whatif.jte", page(request, place, place.now(), Asked.NOTHING));
+    }
+
+    private TwinPage page(Context request, Workplace place, Seen seen, Asked asked) {
         Scenario scenario = seen.scenario();
-        templates.page(
-                request,
-                "whatif.jte",
-                new TwinPage(
-                        WeekRoutes.base(request),
-                        scenario.title(),
-                        seen.revision().number(),
-                        seen.planned(),
-                        scenario.fixtures().stream()
-                                .map(one -> new Choice(one.id(), one.label() + ", " + when(one.start())))
-                                .toList(),
-                        scenario.facilities().stream()
-                                .map(one -> new Choice(one.id(), one.label()))
-                                .toList(),
-                        scenario.groups().stream()
-                                .map(one -> new Choice(one.id(), one.label()))
-                                .toList(),
-                        scenario.athletes().stream()
-                                .map(one -> new Choice(one.id(), one.name()))
-                                .toList(),
+        return new TwinPage(
+                WeekRoutes.base(request),
+                scenario.title(),
+                seen.revision().number(),
+                seen.planned(),
+                choices(scenario.fixtures(), one -> new Choice(one.id(), one.label() + ", " + when(one.start()))),
+                choices(scenario.facilities(), one -> new Choice(one.id(), one.label())),
+                choices(scenario.groups(), one -> new Choice(one.id(), one.label())),
+                choices(scenario.athletes(), one -> new Choice(one.id(), one.name())),
+                choices(
                         scenario.firstDay()
                                 .datesUntil(scenario.lastDay().plusDays(1))
-                                .map(day -> new Choice(day.toString(), Dates.day(day)))
                                 .toList(),
-                        trials.of(place).map(WhatIfRoutes::twins).orElse(null)));
+                        day -> new Choice(day.toString(), Dates.day(day))),
+                asked,
+                trials.of(place).map(WhatIfRoutes::twins).orElse(null));
+    }
+
+    private static <T> List<Choice> choices(List<T> things, Function<T, Choice> choice) {
+        return things.stream().map(choice).toList();
     }
 
     private static String when(Moment start) {
@@ -86,13 +91,26 @@ final class WhatIfRoutes {
                 trial.answer().comparison());
     }
 
+    /** Asks; what cannot happen is said in its form, where all stays as it was filled in. */
     private void ask(Context request) {
         Workplace place = weeks.place(request);
         Seen seen = weeks.seen(request, place);
         Scenario scenario = seen.scenario();
-        List<Event> events = List.of(event(request, scenario));
-        trials.tried(place, seen, events, EventText.question(scenario, events), EventText.besides(scenario, events));
-        request.redirect(WeekRoutes.base(request) + "/whatif#twins", HttpStatus.SEE_OTHER);
+        try {
+            List<Event> events = List.of(event(request, scenario));
+            trials.tried(
+                    place, seen, events, EventText.question(scenario, events), EventText.besides(scenario, events));
+            request.redirect(WeekRoutes.base(request) + "/whatif#twins", HttpStatus.SEE_OTHER);
+        } catch (InputFault fault) {
+            request.status(UNUSABLE);
+            templates.page(request, "whatif.jte", page(request, place, seen, asked(request, fault.problems())));
+        }
+    }
+
+    private static Asked asked(Context request, List<String> problems) {
+        Map<String, String> fields = new HashMap<>();
+        FIELDS.forEach(name -> fields.put(name, field(request, name)));
+        return new Asked(field(request, "what"), fields, problems);
     }
 
     private static Event event(Context request, Scenario scenario) {
@@ -102,7 +120,7 @@ final class WhatIfRoutes {
             case "close" -> WhatIfs.closed(scenario, field(request, "place"), day(field(request, "closed")));
             case "lose" -> WhatIfs.lost(scenario, day(field(request, "lost")), group.isEmpty() ? null : group);
             case "without" -> WhatIfs.without(scenario, field(request, "athlete"));
-            default -> throw new InputFault("say what happens: choose one of the four");
+            default -> throw Refusal.misread();
         };
     }
 

@@ -43,7 +43,7 @@ public record FormPage(
         long wrong = faults.size()
                 + whole.all().stream().mapToLong(field -> field.faults().size()).sum();
         return wrong == 0
-                ? "All of this can be saved."
+                ? "Nothing that stands here is wrong."
                 : wrong == 1 ? "One thing is to be mended." : wrong + " things are to be mended.";
     }
 }

@@ -1,6 +1,7 @@
 package weekwright.desk.view;
 
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,20 +10,53 @@ import org.jspecify.annotations.Nullable;
  * @param where the folder in which weeks are kept
  * @param folders the folders that hold a week, the latest first
  * @param oneFolder name of the only folder that can be begun, or null where each week gets its own
- * @param problems what could not be used of what was given, one line each
+ * @param names name of the new folder in each form
  * @param blank what stands in the form for a blank week
+ * @param failed the form that could not be used, or null
+ * @param problems why not, one line each
  */
 public record StartPage(
         String where,
         List<Link> folders,
         @Nullable String oneFolder,
         List<DemoCard> demos,
-        List<String> problems,
-        BlankForm blank) {
+        Map<Way, String> names,
+        BlankForm blank,
+        @Nullable Way failed,
+        List<String> problems) {
     public StartPage {
         folders = List.copyOf(folders);
         demos = List.copyOf(demos);
+        names = Map.copyOf(names);
         problems = List.copyOf(problems);
+    }
+
+    /** A form with which a week is begun. */
+    public enum Way {
+        INVENTED("demo"),
+        BLANK("my-week"),
+        FILES("opened");
+
+        private final String folder;
+
+        Way(String folder) {
+            this.folder = folder;
+        }
+
+        /** What the new folder is called, unless there is one of that name. */
+        public String folder() {
+            return folder;
+        }
+    }
+
+    /** The name of the new folder in a form. */
+    public String folder(Way way) {
+        return names.getOrDefault(way, way.folder());
+    }
+
+    /** What is wrong with a form. */
+    public List<String> wrong(Way way) {
+        return way == failed ? problems : List.of();
     }
 
     /**

@@ -1,6 +1,7 @@
 package weekwright.desk.view;
 
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param groups groups that could lose a day
  * @param athletes athletes who could be lost
  * @param days days of the plan
+ * @param asked the form that could not be used, or {@link Asked#NOTHING}
  * @param twins the two plans, or null where nothing was asked
  */
 public record TwinPage(
@@ -27,6 +29,7 @@ public record TwinPage(
         List<Choice> groups,
         List<Choice> athletes,
         List<Choice> days,
+        Asked asked,
         @Nullable Twins twins) {
     public TwinPage {
         fixtures = List.copyOf(fixtures);
@@ -34,6 +37,33 @@ public record TwinPage(
         groups = List.copyOf(groups);
         athletes = List.copyOf(athletes);
         days = List.copyOf(days);
+    }
+
+    /**
+     * A form as it was filled in.
+     *
+     * @param what which of the forms
+     * @param fields what stood in each of its fields, by their names
+     * @param problems why it could not be used
+     */
+    public record Asked(String what, Map<String, String> fields, List<String> problems) {
+        /** All was well. */
+        public static final Asked NOTHING = new Asked("", Map.of(), List.of());
+
+        public Asked {
+            fields = Map.copyOf(fields);
+            problems = List.copyOf(problems);
+        }
+
+        /** What stood in a field. */
+        public String at(String field) {
+            return fields.getOrDefault(field, "");
+        }
+
+        /** What is wrong with a form. */
+        public List<String> wrong(String form) {
+            return form.equals(what) ? problems : List.of();
+        }
     }
 
     /** Something that can be chosen. */

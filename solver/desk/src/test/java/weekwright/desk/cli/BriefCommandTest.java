@@ -215,7 +215,7 @@ class BriefCommandTest {
     @Test
     void what_cannot_be_told_is_said() {
         assertThat(brief("--week", "2")).isEqualTo(2);
-        assertThat(trial.err()).isEqualTo("--week is 2: the plan has one week, 1\n");
+        assertThat(trial.err()).isEqualTo("there is no week 2: the plan has one week, 1\n");
         assertThat(brief("--group", "colege-squad")).isEqualTo(2);
         assertThat(trial.err()).isEqualTo("no group is called \"colege-squad\": did you mean college-squad?\n");
         assertThat(brief("--publish")).isEqualTo(2);

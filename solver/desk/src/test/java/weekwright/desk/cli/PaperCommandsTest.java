@@ -56,7 +56,7 @@ class PaperCommandsTest {
         assertThat(Files.readAllBytes(pdf)).startsWith("%PDF-".getBytes(StandardCharsets.US_ASCII));
         assertThat(trial.in(PLAN).run("wall", "demo:one-match", "-", "--week", "2", "--html", html.toString()))
                 .isEqualTo(2);
-        assertThat(trial.err()).isEqualTo("--week is 2: the plan has one week, 1\n");
+        assertThat(trial.err()).isEqualTo("there is no week 2: the plan has one week, 1\n");
         assertThat(trial.in(PLAN).run("wall", "demo:one-match", "-")).isEqualTo(2);
     }
 

@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import weekwright.model.catalogue.Catalogue;
+import weekwright.model.catalogue.Family;
+import weekwright.model.rulebook.Rule;
+import weekwright.model.rulebook.Rulebook;
 
 /** What the README shows is what the program does. */
 class ReadmeTest {
@@ -21,6 +24,26 @@ class ReadmeTest {
             Pattern.compile("(<!-- whynot: .*? -->\n```\n)(.*?)(```\n<!-- end of whynot -->)", Pattern.DOTALL);
     private static final Pattern SHEET =
             Pattern.compile("(<!-- sheet: .*? -->\n```\n)(.*?)(```\n<!-- end of sheet -->)", Pattern.DOTALL);
+    private static final Pattern FIGURES_SHOWN =
+            Pattern.compile("(<!-- figures: .*? -->\n)(.*?)(<!-- end of figures -->)", Pattern.DOTALL);
+
+    /** How the rows of its tables begin in the report, which may hold older ones of the same kind before them. */
+    private static final List<List<String>> FIGURES = List.of(
+            List.of(
+                    "| problem | rules | budget |",
+                    "| --- | --- | ---: | ---: | ---: | ---: | ---: |",
+                    "| one squad, one week | yardstick | 1.0 s |",
+                    "| one squad, one week | yardstick | 5.0 s |",
+                    "| one squad, one week | all | 1.0 s |",
+                    "| one squad, one week | all | 5.0 s |",
+                    "| one squad, four weeks | all | 10.0 s |",
+                    "| eight squads, one week | yardstick | 20.0 s |"),
+            List.of(
+                    "| way | clicks | keys |",
+                    "| --- | ---: | ---: |",
+                    "| from a blank week ",
+                    "| from a week to the next one"));
+
     /** Set to {@code write} to put the week of today into the README. */
     private static final String WRITE = "weekwright.readme";
 
@@ -58,11 +81,72 @@ class ReadmeTest {
     }
 
     @Test
-    void its_test_command_is_the_one_that_runs_from_nothing() throws IOException {
-        Matcher commands = Pattern.compile("## Two commands\n.*?```\n(.*?)\n(.*?)\n```", Pattern.DOTALL)
-                .matcher(Files.readString(README));
-        assertThat(commands.find()).isTrue();
-        assertThat(Files.readAllLines(Path.of("../../.ci/run"))).contains(commands.group(2));
+    void its_figures_are_the_latest_of_the_report() throws IOException {
+        List<String> report = Files.readAllLines(Path.of("../../benchmarks/report.md"));
+        StringBuilder tables = new StringBuilder();
+        for (List<String> table : FIGURES) {
+            tables.append('\n');
+            for (String row : table) {
+                tables.append(latest(report, row)).append('\n');
+            }
+        }
+        shows(FIGURES_SHOWN, tables + "\n");
+    }
+
+    private static String latest(List<String> report, String row) {
+        return report.stream()
+                .filter(line -> line.startsWith(row))
+                .reduce((earlier, later) -> later)
+                .orElseThrow(() -> new AssertionError("the report has no row that begins with " + row));
+    }
+
+    @Test
+    void it_counts_the_sources_of_rules_and_sessions_as_they_are() throws IOException {
+        String text = Files.readString(README).replaceAll("\\s+", " ");
+        List<String> rules =
+                Rulebook.builtIn().rules().stream().map(Rule::source).toList();
+        List<String> families =
+                Catalogue.builtIn().families().stream().map(Family::source).toList();
+
+        assertThat(text)
+                .contains(
+                        "Of %d rules %d state a published figure, %d are proposals of experts grounded in published findings, %d are proposals that say no more, and %d are common practice without a source;"
+                                .formatted(
+                                        rules.size(),
+                                        rules.stream()
+                                                .filter(ReadmeTest::isPublished)
+                                                .count(),
+                                        rules.stream()
+                                                .filter(ReadmeTest::isGrounded)
+                                                .count(),
+                                        rules.stream()
+                                                .filter(ReadmeTest::isProposed)
+                                                .count(),
+                                        rules.stream()
+                                                .filter(ReadmeTest::isCommon)
+                                                .count()))
+                .contains("of %d kinds of session %d are grounded, %d proposals and %d common practice."
+                        .formatted(
+                                families.size(),
+                                families.stream().filter(ReadmeTest::isGrounded).count(),
+                                families.stream().filter(ReadmeTest::isProposed).count(),
+                                families.stream().filter(ReadmeTest::isCommon).count()));
+    }
+
+    private static boolean isGrounded(String source) {
+        return source.startsWith("expert proposal, grounded in ");
+    }
+
+    private static boolean isProposed(String source) {
+        return source.startsWith("expert proposal") && !isGrounded(source);
+    }
+
+    private static boolean isCommon(String source) {
+        return source.startsWith("common practice");
+    }
+
+    private static boolean isPublished(String source) {
+        return !source.startsWith("expert proposal") && !isCommon(source);
     }
 
     private static void shows(Pattern part, String text) throws IOException {
@@ -78,26 +162,5 @@ class ReadmeTest {
         assertThat(shown.group(2))
                 .as("run with -D" + WRITE + "=write to refresh it")
                 .isEqualTo(text);
-    }
-
-    @Test
-    void every_command_of_its_table_is_there_with_its_options() throws IOException {
-        Matcher rows =
-                Pattern.compile("^\\| (`.+?) \\| (.*) \\|$", Pattern.MULTILINE).matcher(Files.readString(README));
-        List<String> commands = new ArrayList<>();
-        while (rows.find()) {
-            Matcher names = Pattern.compile("`([a-z]+)").matcher(rows.group(1));
-            while (names.find()) {
-                commands.add(names.group(1));
-                assertThat(trial.run(names.group(1), "--help"))
-                        .as(names.group(1))
-                        .isZero();
-                Matcher options = Pattern.compile("`(--[a-z]+)").matcher(rows.group(2));
-                while (options.find()) {
-                    assertThat(trial.out()).contains(options.group(1));
-                }
-            }
-        }
-        assertThat(commands).containsExactlyInAnyOrderElementsOf(Cli.NAMES);
     }
 }

@@ -193,16 +193,8 @@ class SheetCommandTest {
     @Test
     void what_is_not_there_is_refused_with_what_would_be_right() {
         refused("--day is \"Tuesday\": give a date, such as 2027-02-08\n", "--day", "Tuesday");
-        refused(
-                "--day is 2027-03-01, and the plan goes from 2027-02-08 to 2027-02-14: give a day of it\n",
-                "--day",
-                "2027-03-01");
-        refused(
-                "--athlete is \"a91\", and nobody has that id: did you mean a01?\n",
-                "--day",
-                "2027-02-09",
-                "--athlete",
-                "a91");
+        refused("2027-03-01 is no day of this plan: give one from 2027-02-08 to 2027-02-14\n", "--day", "2027-03-01");
+        refused("no athlete is called \"a91\": did you mean a01?\n", "--day", "2027-02-09", "--athlete", "a91");
         refused("--units is \"stone\": known are metric, imperial\n", "--day", "2027-02-09", "--units", "stone");
         refused("--formula is \"eply\": did you mean epley?\n", "--day", "2027-02-09", "--formula", "eply");
         assertThat(trial.run("sheet", "demo:one-match", "--day", "2027-02-09")).isEqualTo(2);

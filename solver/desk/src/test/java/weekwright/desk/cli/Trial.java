@@ -42,8 +42,7 @@ final class Trial {
 
     /** Runs a command; gives its exit code. */
     int run(String... arguments) {
-        out.reset();
-        err.reset();
+        forget();
         return new Cli(new Surroundings(
                         in,
                         out,
@@ -54,6 +53,12 @@ final class Trial {
                         Clock.fixed(Instant.parse("2027-02-08T12:00:30Z"), ZoneOffset.UTC),
                         planner))
                 .run(arguments);
+    }
+
+    /** Forgets what the last command said. */
+    void forget() {
+        out.reset();
+        err.reset();
     }
 
     /** What the last command printed. */

@@ -222,9 +222,7 @@ class WhatIfCommandTest {
         assertThat(trial.err())
                 .isEqualTo("2027-02-15 is no day of this plan: give one from 2027-02-08 to 2027-02-14\n");
         assertThat(asked("--fixture", "round-21", "--to", "2027-02-01T19:00")).isEqualTo(2);
-        assertThat(trial.err())
-                .startsWith("the changed scenario: fixtures[0].start")
-                .contains("2027-02-01");
+        assertThat(trial.err()).startsWith("2027-02-01").doesNotContain("the changed scenario");
         assertThat(asked("--close", "track")).isEqualTo(2);
         assertThat(trial.err()).contains("--day");
         assertThat(asked("--lose", "a01", "--keep")).isEqualTo(2);

@@ -136,6 +136,19 @@ class KnownTest {
                 .contains("Nothing is chosen: choose one or more.");
     }
 
+    @Test
+    void a_mark_that_is_half_typed_is_faulted_where_it_is_wrong_and_nowhere_else() {
+        String[] mark = {"marks[0]", "row", "marks[0].measure", "lift", "marks[0].kg", "heavy"};
+        String typing = send("athletes/new/check", mark).body();
+        assertThat(typing.split("\"heavy\" is text, not a number", -1)).hasSize(2);
+        assertThat(typing).contains("One thing is to be mended.").doesNotContain("needs lift, kg");
+
+        assertThat(send("athletes/new", mark).body())
+                .as("once it is saved, what is missing is said of each field in its own words")
+                .contains("This is missing. Give a whole number")
+                .doesNotContain("needs lift, kg");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -107,8 +107,13 @@ class WhatIfTest {
         assertThat(ask("what", "move", "fixture", "none", "to", "2027-02-14T15:00")
                         .statusCode())
                 .isEqualTo(422);
+        assertThat(ask("what", "move", "fixture", fixture, "to", "2031-02-14T15:00")
+                        .body())
+                .as("it is said in its form, and all stays as it was filled in")
+                .containsPattern("<h3>A fixture moves</h3>\\s*<section class=\"notice\"")
+                .contains("2031-02-14 lies more than 28 days past the last day", "value=\"2031-02-14T15:00\"");
         assertThat(ask("what", "lose", "lost", "2030-01-01").body()).contains("is no day of this plan");
-        assertThat(ask("what", "nothing").body()).contains("say what happens");
+        assertThat(ask("what", "nothing").body()).contains("Something is missing in what was sent");
         assertThat(browser.post("/w/week/whatif", "revision", "1", "what", "nothing")
                         .statusCode())
                 .isEqualTo(409);

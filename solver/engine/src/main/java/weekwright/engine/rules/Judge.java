@@ -1,9 +1,7 @@
 package weekwright.engine.rules;
 
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.function.IntFunction;
 import java.util.function.Predicate;
@@ -29,13 +27,15 @@ public final class Judge {
     /** What fixed things break among themselves, in place of a part. */
     public static final int FIXED = -2;
 
+    /** Days of a plan that is given up before anybody reads them. */
+    private static final Touched.Days UNREAD = (cohort, day) -> {};
+
     private final Problem problem;
     private final Timelines timelines;
     private final Scopes scopes;
     private final Evaluator evaluator;
-    /** The one that asks for facts at no cost, too; made when somebody wants to hear them. */
-    private @Nullable Evaluator teller;
-
+    private final SessionCosts costs;
+    private final Teller teller;
     private final Journal journal;
     private final CostSink sink = new CostSink();
     private final Cost scratch = new Cost();
@@ -45,16 +45,9 @@ public final class Judge {
 
     private final Cost least = new Cost();
     private final Cost[] kept;
-    private final @Nullable Cost[][] byOption;
-    /** The same of options that some sit out. */
-    private final Map<Stimulus, Cost> byTurnout = new HashMap<>();
-
-    private final @Nullable Cost[] unplaced;
+    private final Touched touched;
     private final Marks marks;
-    private final boolean[][] dirty;
-    private final int[] dirtyCohorts;
-    private final int[] dirtyDays;
-    private int dirtyCount;
+    private final Touched.Days lookedAgain = this::settleDay;
     private final int[] reseated;
     private final boolean[] isReseated;
     private int reseatedCount;
@@ -65,14 +58,12 @@ public final class Judge {
         timelines = new Timelines(problem);
         scopes = new Scopes(problem);
         evaluator = new Evaluator(problem, timelines, scopes, false);
+        costs = new SessionCosts(problem, evaluator);
+        teller = new Teller(problem, timelines, scopes, evaluator);
         journal = new Journal();
-        marks = new Marks(scopes.count());
+        touched = new Touched(problem, timelines, scopes);
+        marks = touched.marks;
         kept = new Cost[scopes.count()];
-        byOption = new @Nullable Cost[problem.sessions.size()][];
-        unplaced = new @Nullable Cost[problem.sessions.size()];
-        dirty = new boolean[problem.cohorts.size()][problem.calendar.days()];
-        dirtyCohorts = new int[problem.cohorts.size() * problem.calendar.days()];
-        dirtyDays = new int[dirtyCohorts.length];
         reseated = new int[problem.sessions.size()];
         isReseated = new boolean[reseated.length];
         for (int scope = 0; scope < kept.length; scope++) {
@@ -82,8 +73,7 @@ public final class Judge {
             ofScopes.add(kept[scope]);
         }
         for (Session session : problem.sessions) {
-            byOption[session.index] = new @Nullable Cost[session.options.length];
-            total.add(unplaced(session));
+            total.add(costs.unplaced(session));
         }
         keep();
     }
@@ -125,23 +115,22 @@ public final class Judge {
         }
         journal.moved(session, from);
         if (from == null) {
-            total.subtract(unplaced(session));
+            total.subtract(costs.unplaced(session));
         } else {
-            total.subtract(alone(session, from));
-            total.subtract(pairs(from));
-            touch(from);
+            total.subtract(costs.alone(session, from));
+            total.subtract(costs.pairs(from));
+            touched.at(from);
         }
         timelines.put(session.index, to);
         if (to == null) {
-            total.add(unplaced(session));
+            total.add(costs.unplaced(session));
         } else {
-            total.add(alone(session, to));
-            total.add(pairs(to));
-            touch(to);
+            total.add(costs.alone(session, to));
+            total.add(costs.pairs(to));
+            touched.at(to);
         }
         countBeyond(session, from, to);
-        touchAim(session, from, to);
-        touchLines(session, from, to);
+        touched.moved(session, from, to);
     }
 
     /** One more than wanted costs nothing; it weighs something for the walk, so that it is not carried along for nothing. */
@@ -160,112 +149,9 @@ public final class Judge {
         }
     }
 
-    private void touchAim(Session session, @Nullable Stimulus from, @Nullable Stimulus to) {
-        boolean elsewhere = from == null || to == null || from.dose != to.dose || from.start != to.start;
-        if (session.aim == null || !elsewhere) {
-            return;
-        }
-        scopes.aim(session.aim.index, 7 * session.week, marks);
-        if (from != null) {
-            scopes.topUps(session.aim.index, from.day, marks);
-        }
-        if (to != null) {
-            scopes.topUps(session.aim.index, to.day, marks);
-        }
-    }
-
-    /** Another place alone changes nothing of lifts. */
-    private void touchLines(Session session, @Nullable Stimulus from, @Nullable Stimulus to) {
-        boolean same = from != null
-                && to != null
-                && from.start == to.start
-                && from.dose == to.dose
-                && from.variant == to.variant;
-        if (!same) {
-            scopes.lift(session.index, marks);
-        }
-        if (session.aim != null) {
-            scopes.leads(session.aim, session.week, marks);
-        }
-    }
-
-    private void touch(Stimulus at) {
-        scopes.bookings(at, marks);
-        if (!problem.staff.isEmpty()) {
-            touchStaff(at);
-        }
-        for (int cohort : at.cohorts) {
-            touchDay(cohort, at.day);
-        }
-    }
-
-    private void touchDay(int cohort, int day) {
-        if (!dirty[cohort][day]) {
-            dirty[cohort][day] = true;
-            dirtyCohorts[dirtyCount] = cohort;
-            dirtyDays[dirtyCount++] = day;
-        }
-    }
-
-    /** Sessions that run past midnight tie the staff of neighbouring days together. */
-    private void touchStaff(Stimulus at) {
-        int last = problem.calendar.days() - 1;
-        int first = at.day;
-        while (first > 0 && timelines.runsOver(first - 1)) {
-            first--;
-        }
-        for (int day = first; day <= last; day++) {
-            scopes.staffOn(day, marks);
-            boolean tied = timelines.runsOver(day) || (day == at.day && at.runsOver);
-            if (day >= at.day && !tied) {
-                return;
-            }
-        }
-    }
-
-    private Cost unplaced(Session session) {
-        Cost cost = unplaced[session.index];
-        if (cost == null) {
-            cost = new Cost();
-            evaluator.placement(session, null, sink.into(cost));
-            unplaced[session.index] = cost;
-        }
-        return cost;
-    }
-
     /** Whether a session would break, at an option, more that must hold than left out, whatever else is placed. */
     public boolean breaksMustAlone(Session session, Stimulus option) {
-        return alone(session, option).must > unplaced(session).must;
-    }
-
-    /** What an option costs by itself and with fixed things: it never changes, so it is worked out once. */
-    private Cost alone(Session session, Stimulus at) {
-        if (at.option < 0) {
-            return workedOutAlone(session, at);
-        }
-        if (at != at.base) {
-            return byTurnout.computeIfAbsent(at, any -> workedOutAlone(session, at));
-        }
-        @Nullable Cost[] known = Objects.requireNonNull(byOption[session.index]);
-        Cost cost = known[at.option];
-        if (cost == null) {
-            cost = workedOutAlone(session, at);
-            known[at.option] = cost;
-        }
-        return cost;
-    }
-
-    private Cost workedOutAlone(Session session, Stimulus at) {
-        Cost cost = new Cost();
-        evaluator.placement(session, at, sink.into(cost));
-        evaluator.pairsWithFixed(at, sink);
-        return cost;
-    }
-
-    private Cost pairs(Stimulus at) {
-        scratch.clear();
-        evaluator.pairsWithPlaced(at, sink.into(scratch));
-        return scratch;
+        return costs.alone(session, option).must > costs.unplaced(session).must;
     }
 
     /** Works out what the moves since the last call have touched, and tells what the plan costs. */
@@ -286,25 +172,13 @@ public final class Judge {
         least.set(total);
         least.subtract(ofScopes);
         boolean hope = !hopeless.test(least);
-        settleDays(hope);
+        touched.forgetDays(hope ? lookedAgain : UNREAD);
         if (hope) {
             settleStaff();
             hope = settleScopes(hopeless);
         }
         marks.clear();
         return hope;
-    }
-
-    private void settleDays(boolean hope) {
-        for (int i = 0; i < dirtyCount; i++) {
-            int cohort = dirtyCohorts[i];
-            int day = dirtyDays[i];
-            dirty[cohort][day] = false;
-            if (hope) {
-                settleDay(cohort, day);
-            }
-        }
-        dirtyCount = 0;
     }
 
     private void settleDay(int cohort, int day) {
@@ -367,19 +241,17 @@ public final class Judge {
             return;
         }
         journal.moved(session, from);
-        total.subtract(alone(session, from));
-        total.subtract(pairs(from));
+        total.subtract(costs.alone(session, from));
+        total.subtract(costs.pairs(from));
         timelines.put(session.index, to);
-        total.add(alone(session, to));
-        total.add(pairs(to));
+        total.add(costs.alone(session, to));
+        total.add(costs.pairs(to));
         for (int cohort : from.base.cohorts) {
             if (from.has(cohort) != to.has(cohort)) {
-                touchDay(cohort, from.day);
+                touched.day(cohort, from.day);
             }
         }
-        if (session.aim != null && session.aim.aim.learning()) {
-            scopes.aim(session.aim.index, 7 * session.week, marks);
-        }
+        touched.turnout(session);
     }
 
     /** Works out who leads on a day; where that changes, the weeks of the aims are looked at again. */
@@ -388,14 +260,8 @@ public final class Judge {
         StaffDay now = evaluator.staffDay(day);
         journal.changed(day, before);
         timelines.setStaff(day, now);
-        now.changedSince(before, at -> leadsChanged(problem.sessions.get(at.index)));
-    }
-
-    /** A session that has left the day has moved: its week is looked at in any case. */
-    private void leadsChanged(Session session) {
-        if (session.aim != null) {
-            scopes.leads(session.aim, session.week, marks);
-        }
+        // A session that has left the day has moved: its week is looked at in any case.
+        now.changedSince(before, at -> touched.leads(problem.sessions.get(at.index)));
     }
 
     private void settleScope(int scope) {
@@ -434,33 +300,7 @@ public final class Judge {
 
     /** Tells all that is broken; told facts too. The sinks are asked for by part, or {@link #OWN} or {@link #FIXED}. */
     public void explainByPart(IntFunction<? extends Sink> sinks) {
-        Evaluator teller = teller();
-        for (Session session : problem.sessions) {
-            Stimulus at = timelines.at(session.index);
-            Sink facts = sinks.apply(OWN);
-            teller.placement(session, at, facts);
-            teller.pins(session, at, facts);
-            if (at != null) {
-                teller.pairsWithFixed(at, facts);
-                teller.pairsWithPlaced(at, (rule, view, breach, heads) -> {
-                    // Each pair is seen from both sides: it is told by the later of the two.
-                    if (((PairView) view).second() == at) {
-                        facts.breach(rule, view, breach, heads);
-                    }
-                });
-            }
-        }
-        for (int part = 0; part < scopes.count(); part++) {
-            teller.scope(part, sinks.apply(part));
-        }
-        teller.facts(sinks.apply(FIXED));
-    }
-
-    private Evaluator teller() {
-        if (teller == null) {
-            teller = new Evaluator(problem, timelines, scopes, true);
-        }
-        return teller;
+        teller.all(sinks);
     }
 
     /** How many parts of the plan (days, nights, weeks, fixtures and so on) have costs of their own. */
@@ -488,32 +328,17 @@ public final class Judge {
 
     /** Tells a sink what is broken in one part of the plan; not what is only told. */
     public void explainPart(int part, Sink facts) {
-        evaluator.scope(part, facts);
+        teller.part(part, facts);
     }
 
     /** Tells a sink what a session breaks where it stands, or by not being placed; not what is only told. */
     public void explainSession(Session session, Sink facts) {
-        Stimulus at = timelines.at(session.index);
-        evaluator.placement(session, at, facts);
-        evaluator.pins(session, at, facts);
-        if (at != null) {
-            evaluator.pairsWithFixed(at, facts);
-            evaluator.pairsWithPlaced(at, facts);
-        }
+        teller.session(session, facts);
     }
 
     /** Tells a sink what fixed things break among themselves: facts that nobody here can mend. */
     public void explainFixed(Sink facts) {
-        for (int i = 0; i < problem.fixed.size(); i++) {
-            for (int j = i + 1; j < problem.fixed.size(); j++) {
-                Stimulus a = problem.fixed.get(i);
-                Stimulus b = problem.fixed.get(j);
-                boolean past = a.kind == Stimulus.Kind.HISTORY && b.kind == Stimulus.Kind.HISTORY;
-                if (!past && b.day - a.day <= evaluator.pairReach && Evaluator.shareSomebody(a, b)) {
-                    teller().pair(a, b, facts);
-                }
-            }
-        }
+        teller.fixed(facts);
     }
 
     /** A cohort's day as the plan stands. */
@@ -528,6 +353,6 @@ public final class Judge {
 
     /** Ids of the rules in force for a group. */
     public List<String> rulesInForce(int group) {
-        return teller().rules(group).ids();
+        return teller.rulesInForce(group);
     }
 }
