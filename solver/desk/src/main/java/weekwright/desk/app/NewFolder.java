@@ -10,10 +10,8 @@ import weekwright.desk.store.RealDisk;
 import weekwright.desk.store.Store;
 import weekwright.desk.store.StoreFault;
 import weekwright.model.document.DocumentException;
-import weekwright.model.plan.Plan;
-import weekwright.model.scenario.Scenario;
 
-/** A folder that begins with a scenario and its plan. */
+/** A folder that begins with a week. */
 public final class NewFolder {
     private final Path folder;
     private final Clock clock;
@@ -57,9 +55,9 @@ public final class NewFolder {
      * @return where it is, as a sentence
      * @throws FileFault when it cannot be written
      */
-    public String begin(String label, Scenario scenario, Plan plan) {
+    public String begin(String label, Contents first) {
         try {
-            Store.begin(folder, new RealDisk(), clock, label, new Contents(scenario, plan, null));
+            Store.begin(folder, new RealDisk(), clock, label, first);
             return "Written into " + folder + ".";
         } catch (DocumentException e) {
             throw InputFault.of(e);

@@ -44,6 +44,7 @@ final class Cli {
             "catalogue",
             "schema",
             "new",
+            "next",
             "demo",
             "desk");
 
@@ -92,6 +93,7 @@ final class Cli {
             case "table" -> List.of(new TableCommand(around));
             case "wall" -> List.of(new WallCommand(around));
             case "new" -> List.of(new NewCommand(around));
+            case "next" -> List.of(new NextCommand(around));
             case "load" -> List.of(new LoadCommand(around));
             case "marks" -> List.of(new MarksCommand(around));
             case "calendar" -> List.of(new CalendarCommand(around));

@@ -16,6 +16,7 @@ import weekwright.desk.app.NewFolder;
 import weekwright.desk.app.WhatIfs;
 import weekwright.desk.app.WhatIfs.Answer;
 import weekwright.desk.app.Work;
+import weekwright.desk.store.Contents;
 import weekwright.desk.view.CompareText;
 import weekwright.desk.view.EventText;
 import weekwright.desk.view.Plain;
@@ -153,7 +154,8 @@ final class WhatIfCommand implements Callable<Integer> {
         if (folder != null) {
             around.err()
                     .println(Plain.text(folder.begin(
-                            label, answer.scenario(), answer.judged().plan())));
+                            label,
+                            new Contents(answer.scenario(), answer.judged().plan(), null))));
         }
         if (keep) {
             around.err()

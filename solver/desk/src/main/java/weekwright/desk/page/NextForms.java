@@ -5,9 +5,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.app.InputFault;
+import weekwright.desk.app.NextWeeks;
 import weekwright.desk.view.Dates;
 import weekwright.desk.view.Names;
 import weekwright.desk.view.NextPage.FixtureRow;
@@ -15,52 +15,38 @@ import weekwright.desk.view.NextPage.Form;
 import weekwright.desk.view.StartPage.FixtureField;
 import weekwright.model.change.NextWeek;
 import weekwright.model.scenario.Fixture;
-import weekwright.model.scenario.Group;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Scenario;
-import weekwright.model.scenario.Travel;
 
 /** The form for the next week: before anything is typed in, as it is filled in, and what it means. */
 final class NextForms {
-    /** How long a fixture lasts where the week before has none to go by. */
-    private static final int USUAL_MINUTES = 110;
-
     private static final FixtureField NOTHING = new FixtureField("", "", "");
 
     private final Scenario before;
     private final int week;
-    /** What each row is like: the fixtures of the week that is carried over, and one more. */
-    private final List<Fixture> likes;
+    private final NextWeeks weeks;
 
     NextForms(Scenario before, int week) {
         this.before = before;
         this.week = week;
-        List<Fixture> old = NextWeek.fixtures(before, week);
-        likes = Stream.concat(old.stream(), Stream.of(old.isEmpty() ? plain() : old.get(0)))
-                .toList();
-    }
-
-    private Fixture plain() {
-        List<String> groups = before.groups().stream().map(Group::id).toList();
-        return Fixture.plain(
-                "fixture", "", groups, null, Moment.of(before.firstDay().atTime(15, 0)), USUAL_MINUTES);
+        this.weeks = new NextWeeks(before, week);
     }
 
     /** The form before anything is typed in: the week after the last, what was not written down done as planned. */
     Form empty() {
         LocalDate first = NextWeek.firstDay(before, before.weeks());
-        List<FixtureRow> rows = IntStream.range(0, likes.size())
+        List<FixtureRow> rows = IntStream.range(0, weeks.likes().size())
                 .mapToObj(i -> new FixtureRow(like(i), NOTHING))
                 .toList();
         return new Form(week, before.title(), "", first.toString(), rows, true, false);
     }
 
     private String like(int row) {
-        Fixture like = likes.get(row);
+        Fixture like = weeks.likes().get(row);
         String groups = String.join(
                 ", ", like.groups().stream().map(new Names(before)::group).toList());
         String size = groups + ", " + like.minutes() + " min";
-        return row == likes.size() - 1
+        return row == weeks.likes().size() - 1
                 ? "One more (" + size + ")"
                 : "In place of " + like.label() + ", " + Dates.day(like.start().date()) + " (" + size + ")";
     }
@@ -70,7 +56,7 @@ final class NextForms {
         List<String> labels = request.formParams("fixture");
         List<String> dates = request.formParams("fixtureDate");
         List<String> times = request.formParams("fixtureTime");
-        List<FixtureRow> rows = IntStream.range(0, likes.size())
+        List<FixtureRow> rows = IntStream.range(0, weeks.likes().size())
                 .mapToObj(i -> new FixtureRow(like(i), new FixtureField(at(labels, i), at(dates, i), at(times, i))))
                 .toList();
         return new Form(
@@ -109,10 +95,13 @@ final class NextForms {
         }
         List<Fixture> fixtures = new ArrayList<>();
         for (int row = 0; row < form.fixtures().size(); row++) {
-            Fixture fixture = fixture(likes.get(row), form.fixtures().get(row).field(), row, typed, first);
+            Fixture fixture = fixture(form.fixtures().get(row).field(), row, typed, fixtures);
             if (fixture != null) {
                 fixtures.add(fixture);
             }
+        }
+        if (first != null) {
+            fixtures.forEach(one -> NextWeeks.outside(one, first).ifPresent(typed.problems::add));
         }
         if (first == null || !typed.problems.isEmpty()) {
             throw new InputFault(typed.problems);
@@ -120,43 +109,12 @@ final class NextForms {
         return new NextWeek(folder(form), form.title(), first, week, fixtures);
     }
 
-    private @Nullable Fixture fixture(
-            Fixture like, FixtureField field, int row, Typed typed, @Nullable LocalDate first) {
+    private @Nullable Fixture fixture(FixtureField field, int row, Typed typed, List<Fixture> others) {
         if ((field.label() + field.date() + field.time()).isEmpty()) {
             return null;
         }
         String label = field.label().isEmpty() ? "Fixture" : field.label();
         Moment start = typed.start(label, field.date(), field.time());
-        if (start == null || first == null) {
-            return null;
-        }
-        LocalDate latest = first.plusDays(6L + Scenario.EDGE_DAYS);
-        if (start.date().isBefore(first) || start.date().isAfter(latest)) {
-            typed.problems.add("the fixture \"" + label + "\" is on " + start.date()
-                    + ", which is neither in the new week nor in the four weeks after it: give a date from " + first
-                    + " to " + latest);
-        }
-        return new Fixture(
-                id(row),
-                label,
-                like.groups(),
-                like.family(),
-                start,
-                like.minutes(),
-                like.playMinutes(),
-                like.weight(),
-                Travel.NONE,
-                like.taperDays(),
-                List.of(),
-                List.of());
-    }
-
-    private String id(int row) {
-        List<String> taken = before.fixtures().stream().map(Fixture::id).toList();
-        int number = row + 1;
-        while (taken.contains("game-" + number)) {
-            number += likes.size();
-        }
-        return "game-" + number;
+        return start == null ? null : weeks.fixture(row, label, start, others);
     }
 }

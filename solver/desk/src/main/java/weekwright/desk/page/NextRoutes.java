@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.stream.IntStream;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.app.NextWeeks;
+import weekwright.desk.app.NextWeeks.Before;
 import weekwright.desk.app.Searches;
 import weekwright.desk.app.Shelf;
 import weekwright.desk.app.Workplace.Seen;
 import weekwright.desk.store.Contents;
-import weekwright.desk.view.Dates;
 import weekwright.desk.view.NextPage;
 import weekwright.desk.view.NextPage.Choice;
 import weekwright.desk.view.NextPage.Form;
@@ -67,7 +67,7 @@ final class NextRoutes {
         Form form = forms.sent(request);
         try {
             NextWeek next = forms.read(form);
-            Contents first = NextWeeks.contents(seen, next, form.asPlanned(), form.pins(), shelf.planner());
+            Contents first = NextWeeks.contents(before(seen), next, form.asPlanned(), form.pins(), shelf.planner());
             String folder = shelf.begin(NextForms.folder(form), "Begun from " + request.pathParam("folder"), first);
             shelf.open(folder).ifPresent(place -> searches.ask(place, place.now(), FIRST_SECONDS, false));
             request.redirect(WeekRoutes.base(folder), HttpStatus.SEE_OTHER);
@@ -77,6 +77,10 @@ final class NextRoutes {
         }
     }
 
+    private static Before before(Seen seen) {
+        return new Before(seen.scenario(), seen.judged().plan(), seen.log());
+    }
+
     private NextPage page(Context request, Seen seen, Form form, List<String> problems) {
         Scenario scenario = seen.scenario();
         String base = WeekRoutes.base(request);
@@ -84,7 +88,7 @@ final class NextRoutes {
                 base,
                 scenario.title(),
                 seen.revision().number(),
-                from(scenario, form.week()),
+                StartPages.week(scenario, form.week()),
                 choices(scenario, base, form.week()),
                 StartPages.carried(scenario),
                 known(scenario, form),
@@ -96,25 +100,16 @@ final class NextRoutes {
 
     private static List<Choice> choices(Scenario scenario, String base, int chosen) {
         return IntStream.range(0, scenario.weeks())
-                .mapToObj(week -> new Choice(from(scenario, week), base + "/next?week=" + week, week == chosen))
+                .mapToObj(week ->
+                        new Choice(StartPages.week(scenario, week), base + "/next?week=" + week, week == chosen))
                 .toList();
-    }
-
-    private static String from(Scenario scenario, int week) {
-        LocalDate first = NextWeek.firstDay(scenario, week);
-        LocalDate last = first.plusDays(6).isAfter(scenario.lastDay()) ? scenario.lastDay() : first.plusDays(6);
-        return Dates.span(first, last) + ", "
-                + StartPages.fixtures(NextWeek.fixtures(scenario, week).size());
     }
 
     private static List<String> known(Scenario scenario, Form form) {
         try {
             LocalDate first = LocalDate.parse(form.firstDay());
             return new NextWeek("next", "", first, form.week(), List.of())
-                    .known(scenario).stream()
-                            .map(one ->
-                                    one.label() + ", " + Dates.day(one.start().date()) + " " + Dates.clock(one.start()))
-                            .toList();
+                    .known(scenario).stream().map(StartPages::fixture).toList();
         } catch (java.time.format.DateTimeParseException e) {
             return List.of();
         }

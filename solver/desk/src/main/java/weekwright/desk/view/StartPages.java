@@ -1,7 +1,10 @@
 package weekwright.desk.view;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import weekwright.model.change.NextWeek;
+import weekwright.model.scenario.Fixture;
 import weekwright.model.scenario.Scenario;
 
 /** Weeks in a line each, for whoever looks for one or begins from one. */
@@ -14,6 +17,19 @@ public final class StartPages {
                 + fixtures((int) scenario.fixtures().stream()
                         .filter(one -> !one.start().date().isAfter(scenario.lastDay()))
                         .count());
+    }
+
+    /** A week of a scenario, counted from 0, e.g. {@code 8 to 14 March 2027, one fixture}. */
+    public static String week(Scenario scenario, int week) {
+        LocalDate first = NextWeek.firstDay(scenario, week);
+        LocalDate last = first.plusDays(6).isAfter(scenario.lastDay()) ? scenario.lastDay() : first.plusDays(6);
+        return Dates.span(first, last) + ", "
+                + fixtures(NextWeek.fixtures(scenario, week).size());
+    }
+
+    /** A fixture, e.g. {@code Cup tie, Wed 17 Feb 19:30}. */
+    public static String fixture(Fixture one) {
+        return one.label() + ", " + Dates.day(one.start().date()) + " " + Dates.clock(one.start());
     }
 
     /** So many fixtures, in words. */

@@ -156,6 +156,8 @@ class CliTest {
                         "rules ",
                         "catalogue ",
                         "schema ",
+                        "new ",
+                        "next ",
                         "demo ")
                 .contains("history ", "undo ", "redo ", "forget ")
                 .contains("0 done", "1 a fault", "2 bad", "3 done", "4 a file", "130 ");

@@ -31,6 +31,8 @@ class TourTest {
     void the_tour_with_ones_own_week_does_what_it_says() throws Exception {
         Walk walk = walked("own week");
 
+        assertThat(walk.trial.err()).contains("Fixtures: League round 19, Sat 13 Mar 14:30.");
+        walk.does("weekwright brief mine --text");
         assertThat(walk.trial.out()).contains("Sun 7 Mar (MD)\n14:30 League round 18");
         walk.does("weekwright check mine");
         assertThat(walk.trial.out()).contains("pinned");

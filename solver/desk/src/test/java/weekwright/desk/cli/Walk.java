@@ -19,7 +19,7 @@ import weekwright.model.scenario.Scenario;
 final class Walk {
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|\\S+");
     private static final Pattern FILE =
-            Pattern.compile("(week|mine)(/.*)?|[a-z0-9-]+[.](json|ics|csv|tsv|html|pdf|txt)|without-[a-z]+");
+            Pattern.compile("(week|mine)(-2|/.*)?|[a-z0-9-]+[.](json|ics|csv|tsv|html|pdf|txt)|without-[a-z]+");
 
     /** Searches a little, however long it is given. */
     private static final Planner HASTY = new Planner() {
