@@ -23,7 +23,8 @@ final class Misuse {
 
     /** The library names what is missing behind a colon, as {@code '--to=TIME', 'PLAN_A'}. */
     private static String missing(String said) {
-        String names = said.substring(said.lastIndexOf(": ") + 2).replace("'", "").replace('=', ' ');
+        String names =
+                said.substring(said.lastIndexOf(": ") + 2).replace("'", "").replace('=', ' ');
         return names + (names.contains(", ") ? " are missing" : " is missing");
     }
 
