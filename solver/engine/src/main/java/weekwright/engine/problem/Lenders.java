@@ -45,7 +45,7 @@ final class Lenders {
                         java.util.Objects.requireNonNull(practice.lends).from() + way(practice, facility));
     }
 
-    /** Whether the way there and back lies in the lent minutes too. */
+    /** Whether the way there, and back where practice goes on, lies in the lent minutes too. */
     boolean waysFit(Stimulus practice, int start, int mainMinutes, int facility) {
         int left = java.util.Objects.requireNonNull(practice.lends).forTheWay(start, start + mainMinutes);
         return left >= way(practice, facility);

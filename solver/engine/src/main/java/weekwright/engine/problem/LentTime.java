@@ -22,8 +22,8 @@ public record LentTime(int from, int to, boolean atStart) {
         return start >= from && end <= to;
     }
 
-    /** Minutes left for the way there, or for the way back where these are fewer. */
+    /** Minutes left for the way there, or for the way back where these are fewer; from the last minutes nobody comes back. */
     public int forTheWay(int start, int end) {
-        return Math.min(start - from, to - end);
+        return atStart ? Math.min(start - from, to - end) : start - from;
     }
 }

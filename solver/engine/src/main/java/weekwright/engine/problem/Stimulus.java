@@ -163,7 +163,7 @@ public final class Stimulus {
         return false;
     }
 
-    /** Order on a timeline: by start, then end, then what it is; never by name. */
+    /** Order on a timeline: by start, then end, then what it is and whose, by the order of groups; never by name. */
     public static int inOrder(Stimulus a, Stimulus b) {
         if (a.start != b.start) {
             return Integer.compare(a.start, b.start);
@@ -172,11 +172,15 @@ public final class Stimulus {
             return Integer.compare(a.end, b.end);
         }
         int family = Integer.compare(familyIndex(a), familyIndex(b));
-        if (family != 0) {
-            return family;
-        }
+        return family != 0 ? family : amongAlike(a, b);
+    }
+
+    private static int amongAlike(Stimulus a, Stimulus b) {
         int kind = a.kind.compareTo(b.kind);
-        return kind != 0 ? kind : Integer.compare(a.index, b.index);
+        if (kind != 0) {
+            return kind;
+        }
+        return a.group != b.group ? Integer.compare(a.group, b.group) : Integer.compare(a.index, b.index);
     }
 
     private static int familyIndex(Stimulus stimulus) {

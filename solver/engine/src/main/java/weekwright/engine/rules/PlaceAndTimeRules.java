@@ -11,7 +11,7 @@ final class PlaceAndTimeRules {
 
     /** Nobody is in two things at once, travel, transfers and fixture warm-up included. */
     static final class OnePlaceAtATime extends RuleOn<PairView> {
-        /** One lies in minutes that the other lends, and the way there and back does not. */
+        /** One lies in minutes that the other lends, and the way there or back does not. */
         static final int LENT = 1;
 
         OnePlaceAtATime(RuleSettings settings) {

@@ -22,10 +22,11 @@ final class LentMinutes {
         return lends.at() == LendsAt.START ? from(practice).plus(Duration.ofMinutes(lends.minutes())) : practice.end();
     }
 
-    /** Whether a session fits into them with the way there and back. */
+    /** Whether a session fits into them with the way there, and the way back where practice goes on after them. */
     static boolean hold(Thing practice, Thing session, int transferMinutes) {
         Duration way = Duration.ofMinutes(transferMinutes);
+        boolean goesOn = Objects.requireNonNull(practice.lends()).at() == LendsAt.START;
         return !session.start().minus(way).isBefore(from(practice))
-                && !session.end().plus(way).isAfter(to(practice));
+                && !(goesOn && session.end().plus(way).isAfter(to(practice)));
     }
 }

@@ -48,7 +48,7 @@ final class PlaceAndTime extends Judge {
         });
     }
 
-    /** What lies in the lent minutes of a practice is in nobody's way, if the way there and back lies in them too. */
+    /** What lies in the lent minutes of a practice is in nobody's way, if the way there lies in them too, and back where practice goes on. */
     private boolean areInEachOthersWay(Thing one, Thing other) {
         int transfer = transferMinutes(one, other);
         return one.isLentBy(other)

@@ -25,6 +25,7 @@ import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.Effort;
 import weekwright.model.scenario.Fixture;
 import weekwright.model.scenario.FixtureWeight;
+import weekwright.model.scenario.Group;
 import weekwright.model.scenario.LogEntry;
 import weekwright.model.scenario.PersonEntry;
 import weekwright.model.scenario.Scenario;
@@ -51,12 +52,24 @@ final class Things {
         Things things = new Things(scenario, catalogue, roster);
         scenario.history().stream().filter(LogEntry::done).forEach(entry -> things.all.add(things.done(entry)));
         scenario.fixtures().forEach(fixture -> things.all.add(things.fixture(fixture)));
-        scenario.commitments().forEach(commitment -> things.all.add(things.commitment(commitment)));
+        scenario.commitments().stream()
+                .sorted(Comparator.comparingInt(commitment -> whose(scenario, commitment)))
+                .forEach(commitment -> things.all.add(things.commitment(commitment)));
         List<String> ids = PlacementIds.of(scenario, plan);
         for (int i = 0; i < ids.size(); i++) {
             things.all.add(things.placement(ids.get(i), plan.placements().get(i)));
         }
         return things.all.stream().sorted(Thing.IN_TIME).toList();
+    }
+
+    /** Place of the first group named for it in the scenario's list, or -1: of what comes at one time the first has its say. */
+    private static int whose(Scenario scenario, Commitment commitment) {
+        return commitment.groups().isEmpty()
+                ? -1
+                : scenario.groups().stream()
+                        .map(Group::id)
+                        .toList()
+                        .indexOf(commitment.groups().get(0));
     }
 
     private Thing done(LogEntry entry) {

@@ -102,6 +102,20 @@ class LentMinutesTest {
         assertThat(inTheWeightsRoom("18:23", 30).found("one-place-at-a-time")).containsExactly(must(7, 8));
     }
 
+    /** From the last minutes of practice, 19:05 to 19:25, nobody comes back to it. */
+    @Test
+    void the_way_back_is_nobodys_where_practice_is_over() {
+        assertThat(afterPractice("19:10").found("one-place-at-a-time")).isEmpty();
+        assertThat(afterPractice("19:09").found("one-place-at-a-time")).containsExactly(must(4, 5));
+    }
+
+    private static Squad afterPractice(String start) {
+        return practice(20, LendsAt.END)
+                .transfer("turf-pitch", "weights-room", 5)
+                .placed("full-body-strength", "2027-03-02T" + start)
+                .dose(Dose.MICRO);
+    }
+
     private static Squad inTheWeightsRoom(String start, int lent) {
         return practice(lent, LendsAt.START)
                 .transfer("turf-pitch", "weights-room", 8)

@@ -1,6 +1,7 @@
 package weekwright.engine.weeks;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static weekwright.engine.testing.Squad.squad;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -9,10 +10,13 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import weekwright.engine.explain.TakingPart;
+import weekwright.engine.testing.Squad;
 import weekwright.model.catalogue.DayClass;
 import weekwright.model.plan.Finding;
 import weekwright.model.plan.Placement;
 import weekwright.model.scenario.Dose;
+import weekwright.model.scenario.LendsAt;
+import weekwright.model.scenario.Weekday;
 
 /** Weeks of people who are not all the same: one in two groups, one with an exam, one on a shift, the young. */
 class PeopleWeeksTest {
@@ -73,6 +77,41 @@ class PeopleWeeksTest {
         assertThat(sittingOut(week)).doesNotContainKey(id(strength.get(1)));
     }
 
+    // Source: expert proposal: where practice takes both evenings whole, small doses lie in the minutes that it lends.
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void where_practice_takes_both_evenings_small_doses_lie_in_the_minutes_that_it_lends(long seed) {
+        Squad evenings = squad().window("18:30", "21:00", Weekday.TUE, Weekday.THU)
+                .transfer("turf-pitch", "weights-room", 5)
+                .practice("practice-tue", "2027-03-02T18:30")
+                .lasting(150)
+                .at("turf-pitch")
+                .lending(20, LendsAt.END)
+                .practice("practice-thu", "2027-03-04T18:30")
+                .lasting(150)
+                .at("turf-pitch")
+                .lending(20, LendsAt.START)
+                .fixture("cup-tie", "2027-03-06T15:00")
+                .aim("full-body-strength", 1, 1, 1)
+                .doses(Dose.FULL, Dose.MICRO)
+                .microCounts()
+                .aim("max-velocity", 1, 1, 1)
+                .doses(Dose.FULL, Dose.MICRO)
+                .microCounts();
+        SolvedWeek week = SolvedWeek.of(evenings.scenario(), seed);
+
+        assertNothingOwed(week);
+        Placement strength = week.placed("full-body-strength").get(0);
+        Placement speed = week.placed("max-velocity").get(0);
+        assertThat(strength.start()).hasToString("2027-03-02T20:45");
+        assertThat(speed.start().toString()).isBetween("2027-03-04T18:45", "2027-03-04T18:50");
+        assertThat(List.of(strength, speed)).allMatch(one -> one.dose() == Dose.MICRO && minutes(one) == 15);
+    }
+
+    private static int minutes(Placement placement) {
+        return java.util.Objects.requireNonNull(placement.minutes());
+    }
+
     // Source: hours a week no more than years of age and two days off, NATA youth specialization statement 2019
     // (secondary
     // pages only); skills fresh and on days of their own, expert proposal.
@@ -85,7 +124,7 @@ class PeopleWeeksTest {
         assertThat(week.costs("youth")).isEmpty();
         assertThat(week.days("under-15", DayClass.FREE)).hasSizeGreaterThanOrEqualTo(2);
         assertThat(week.plan().placements().stream()
-                        .mapToInt(session -> java.util.Objects.requireNonNull(session.minutes()))
+                        .mapToInt(PeopleWeeksTest::minutes)
                         .sum())
                 .as("minutes placed, beside 150 of practice and 85 of the match, of 14 hours")
                 .isLessThanOrEqualTo(14 * 60 - 150 - 85);
