@@ -52,10 +52,23 @@ public final class RuleSettings {
      * @throws IllegalArgumentException when a rule or pack is not known
      */
     public static RuleSettings of(Rulebook rulebook, Scenario scenario, Group group) {
-        Map<String, RuleSetting> below = new LinkedHashMap<>(scenario.rules());
-        Stream.concat(scenario.packs().stream(), group.packs().stream())
-                .forEach(pack -> below.merge(pack, SWITCHED_ON, (given, on) -> over(on, given)));
-        return of(rulebook, below, group.rules());
+        Stream<String> packs = Stream.concat(scenario.packs().stream(), group.packs().stream());
+        return of(rulebook, with(packs, scenario.rules()), group.rules());
+    }
+
+    /**
+     * The rules for all groups of a scenario, before any group changes them for itself.
+     *
+     * @throws IllegalArgumentException when a rule or pack is not known
+     */
+    public static RuleSettings of(Rulebook rulebook, Scenario scenario) {
+        return of(rulebook, with(scenario.packs().stream(), scenario.rules()), Map.of());
+    }
+
+    private static Map<String, RuleSetting> with(Stream<String> packs, Map<String, RuleSetting> rules) {
+        Map<String, RuleSetting> all = new LinkedHashMap<>(rules);
+        packs.forEach(pack -> all.merge(pack, SWITCHED_ON, (given, on) -> over(on, given)));
+        return all;
     }
 
     /** How much the rule matters. */

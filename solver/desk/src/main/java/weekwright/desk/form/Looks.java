@@ -242,9 +242,9 @@ final class Looks {
     private static void marks() {
         put("athletes.marks.measure", look("What was measured").help(" "));
         put("athletes.marks.date", look("On").help(" "));
-        put("athletes.marks.metres", look("Over").unit("m").help(" ").only("sprint"));
-        put("athletes.marks.seconds", look("In").unit("s").help(" ").only("sprint"));
-        put("athletes.marks.start", look("Begun").help(" ").only("sprint"));
+        put("athletes.marks.metres", look("Distance").unit("m").help(" ").only("sprint"));
+        put("athletes.marks.seconds", look("Time").unit("s").help(" ").only("sprint"));
+        put("athletes.marks.start", look("From").help(" ").only("sprint"));
         put("athletes.marks.timing", look("Timed").help(" ").only("sprint"));
         put("athletes.marks.lift", look("Lift").names(Offer.LIFTS).help(" ").only("lift"));
         put("athletes.marks.kg", look("Weight").unit("kg").help(" ").only("lift"));
@@ -278,7 +278,9 @@ final class Looks {
         put("entries.people.note", look("Note").help("For you alone.").seldom());
         put("entries.people.results", look("Times and lifts").help(" ").seldom());
         put("entries.people.results.measure", look("What").help(" "));
-        put("entries.people.results.metres", look("Over").unit("m").help(" ").only("sprint"));
+        put(
+                "entries.people.results.metres",
+                look("Distance").unit("m").help(" ").only("sprint"));
         put("entries.people.results.seconds", look("Times").unit("s").help(" ").only("sprint"));
         put(
                 "entries.people.results.lift",
@@ -322,8 +324,8 @@ final class Looks {
         VALUES.put("athletes.marks.measure=aerobic-speed", "Aerobic speed");
         VALUES.put("athletes.marks.timing=electronic", "Electronically");
         VALUES.put("athletes.marks.timing=hand", "By hand");
-        VALUES.put("athletes.marks.start=flying", "Flying");
-        VALUES.put("athletes.marks.start=blocks", "From blocks");
+        VALUES.put("athletes.marks.start=flying", "A flying start");
+        VALUES.put("athletes.marks.start=blocks", "Blocks");
     }
 
     /** How a field is shown; nothing where it is not shown in forms. */

@@ -1,5 +1,6 @@
 package weekwright.desk.form;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,6 +31,9 @@ final class Paths {
 
     /** A value as a coach types it. */
     static String text(@Nullable Object value) {
+        if (value instanceof Double || value instanceof BigDecimal) {
+            return new BigDecimal(value.toString()).stripTrailingZeros().toPlainString();
+        }
         return value == null ? "" : value.toString();
     }
 }

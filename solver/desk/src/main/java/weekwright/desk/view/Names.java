@@ -81,17 +81,21 @@ public final class Names {
     WeekPage.Softened softened(String id) {
         List<Group> by = changedOnlyFor(id);
         String of = by.isEmpty() ? "" : "?of=" + by.get(0).id();
-        return new WeekPage.Softened(changedRule(id), of + "#rule-" + id);
+        Rule rule = Rulebook.builtIn().rule(id);
+        String how = RulesPages.changed(scenario, by.isEmpty() ? null : by.get(0), rule);
+        return new WeekPage.Softened(changedRule(id), how, of + "#rule-" + id);
     }
 
     /** The groups for which a rule was changed; none where it was for all. */
     private List<Group> changedOnlyFor(String id) {
-        List<Group> by = scenario.groups().stream()
+        if (RuleSettings.of(Rulebook.builtIn(), scenario).softened().contains(id)) {
+            return List.of();
+        }
+        return scenario.groups().stream()
                 .filter(group -> RuleSettings.of(Rulebook.builtIn(), scenario, group)
                         .softened()
                         .contains(id))
                 .toList();
-        return by.size() == scenario.groups().size() ? List.of() : by;
     }
 
     /** A session in words, by its id {@code group/family/week/n}. */

@@ -17,6 +17,14 @@ public record RulesPage(String base, String title, String saved, List<Scope> sco
         levels = List.copyOf(levels);
     }
 
+    /** The rules that differ from the usual here. */
+    public List<Entry> changed() {
+        return levels.stream()
+                .flatMap(level -> level.rules().stream())
+                .filter(rule -> !rule.changed().isEmpty())
+                .toList();
+    }
+
     /** All groups, or one. */
     public record Scope(String label, String address, boolean chosen) {}
 

@@ -2,7 +2,6 @@ package weekwright.desk.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.view.RulesPage.Entry;
 import weekwright.desk.view.RulesPage.Level;
@@ -28,7 +27,7 @@ public final class RulesPages {
         this.scenario = scenario;
         this.group = group;
         this.settings = group == null
-                ? RuleSettings.of(Rulebook.builtIn(), scenario.rules(), Map.of())
+                ? RuleSettings.of(Rulebook.builtIn(), scenario)
                 : RuleSettings.of(Rulebook.builtIn(), scenario, group);
     }
 
@@ -45,12 +44,22 @@ public final class RulesPages {
     private List<Scope> scopes() {
         List<Scope> scopes = new ArrayList<>();
         scopes.add(new Scope("For all", base + "/rules", group == null));
-        if (scenario.groups().size() > 1 || group != null) {
-            scenario.groups()
-                    .forEach(one -> scopes.add(
-                            new Scope("For " + one.label(), base + "/rules?of=" + one.id(), one.equals(group))));
+        for (Group one : scenario.groups()) {
+            int own = own(one);
+            if (scenario.groups().size() > 1 || group != null || own > 0) {
+                String label = "For " + one.label() + (own == 0 ? "" : ": " + own + " changed");
+                scopes.add(new Scope(label, base + "/rules?of=" + one.id(), one.equals(group)));
+            }
         }
         return scopes;
+    }
+
+    /** How many rules differ from the usual for a group that do not for all. */
+    private int own(Group one) {
+        List<String> all = RuleSettings.of(Rulebook.builtIn(), scenario).softened();
+        return (int) RuleSettings.of(Rulebook.builtIn(), scenario, one).softened().stream()
+                .filter(id -> !all.contains(id))
+                .count();
     }
 
     private List<Level> levels() {
@@ -85,7 +94,7 @@ public final class RulesPages {
                 rule.cost(),
                 rule.numbers().stream().map(number -> number(rule, number)).toList(),
                 rule.source(),
-                settings.softened().contains(rule.id()) ? changed(rule) : "",
+                settings.softened().contains(rule.id()) ? changed(scenario, group, rule) : "",
                 rule.judged(),
                 base + "/rules/" + (group == null ? "all" : group.id()) + "/" + rule.id());
     }
@@ -98,10 +107,18 @@ public final class RulesPages {
                 + Dates.exact(number.most()) + "; " + number.source() + ")";
     }
 
-    private String changed(Rule rule) {
+    /**
+     * How a rule differs from the usual, e.g. {@code off instead of a wish} or {@code weight 0.5}.
+     *
+     * @param group the group that it differs for, or null for all
+     */
+    static String changed(Scenario scenario, @Nullable Group group, Rule rule) {
+        RuleSettings settings = group == null
+                ? RuleSettings.of(Rulebook.builtIn(), scenario)
+                : RuleSettings.of(Rulebook.builtIn(), scenario, group);
         List<String> parts = new ArrayList<>();
         if (settings.level(rule.id()) != rule.level()) {
-            parts.add("usually under “" + heading(rule.level()) + "”");
+            parts.add(word(settings.level(rule.id())) + " instead of " + word(rule.level()));
         }
         if (settings.weightMilli(rule.id()) != 1_000) {
             parts.add("weight " + Dates.exact(settings.weightMilli(rule.id()) / 1000.0));
@@ -113,6 +130,16 @@ public final class RulesPages {
         if (numbers) {
             parts.add("numbers of your own");
         }
-        return "Changed here: " + String.join(", ", parts);
+        return String.join(", ", parts);
+    }
+
+    private static String word(RuleLevel level) {
+        return switch (level) {
+            case MUST -> "a must";
+            case KEY, MAIN -> "owed";
+            case WANT -> "a wish";
+            case TOLD -> "only told";
+            case OFF -> "off";
+        };
     }
 }

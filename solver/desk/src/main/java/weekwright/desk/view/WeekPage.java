@@ -75,7 +75,7 @@ public record WeekPage(
      * @param label its title, and for whom where it is not for all
      * @param query what follows the address of the page of rules to get to it
      */
-    public record Softened(String label, String query) {}
+    public record Softened(String label, String how, String query) {}
 
     /**
      * A session that is wanted and not placed.

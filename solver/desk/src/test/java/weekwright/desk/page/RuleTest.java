@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -44,10 +47,28 @@ class RuleTest {
         String page = browser.get("/w/w/rules").body();
 
         for (Rule rule : Rulebook.builtIn().rules()) {
-            assertThat(org.jsoup.Jsoup.parse(page).text())
-                    .as(rule.id())
-                    .contains(rule.title(), rule.sentence(), rule.cost());
+            assertThat(Jsoup.parse(page).text()).as(rule.id()).contains(rule.title(), rule.sentence(), rule.cost());
         }
+    }
+
+    /** Where there is one group, too: the page of the rules for all knows nothing of what a group has changed. */
+    @Test
+    void from_the_plan_a_coach_comes_to_where_a_rule_was_changed() throws Exception {
+        String group = scenario().groups().get(0).id();
+
+        send(group + "/no-middle-day", "level", "off", "weight", "", "points", "", "do", "save");
+
+        Document plan = Jsoup.parse(browser.get("/w/w").body());
+        Element link = plan.selectFirst("details[open] a[href*=rules]");
+        assertThat(link.parent().text())
+                .endsWith(": off instead of a wish")
+                .contains(scenario().groups().get(0).label());
+        assertThat(link.attr("href")).isEqualTo("/w/w/rules?of=" + group + "#rule-no-middle-day");
+        Document rules = Jsoup.parse(browser.get("/w/w/rules?of=" + group).body());
+        assertThat(rules.selectFirst("#rule-no-middle-day").text()).contains("Changed here: off instead of a wish");
+        assertThat(rules.selectFirst("section[aria-labelledby=changed] a").attr("href"))
+                .isEqualTo("#rule-no-middle-day");
+        assertThat(Jsoup.parse(browser.get("/w/w/rules").body()).text()).contains(": 1 changed");
     }
 
     @Test
@@ -60,7 +81,8 @@ class RuleTest {
 
         assertThat(scenario().rules().get("no-middle-day").weight()).isEqualTo(0.5);
         assertThat(browser.get("/w/w/rules").body()).contains("Changed here: weight 0.5");
-        assertThat(browser.get("/w/w").body()).contains("Rules changed here").contains(title);
+        assertThat(Jsoup.parse(browser.get("/w/w").body()).text())
+                .contains("Rules changed here 1 " + title + ": weight 0.5");
         assertThat(browser.get("/w/w").body()).contains("href=\"/w/w/rules#rule-no-middle-day\"");
         assertThat(browser.get("/w/w/rules").body()).contains("id=\"rule-no-middle-day\"");
 
@@ -93,16 +115,14 @@ class RuleTest {
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body()).contains("\"much\" is text, not a number", "\"huge\" is no level");
         HttpResponse<String> range = send("all/three-high-days/check", "days", "40");
-        assertThat(org.jsoup.Jsoup.parse(range.body())
-                        .getElementById("f-days-fault")
-                        .text())
+        assertThat(Jsoup.parse(range.body()).getElementById("f-days-fault").text())
                 .contains("40");
         assertThat(scenario().rules()).doesNotContainKey("three-high-days");
     }
 
     @Test
     void the_words_of_the_page_are_explained_with_the_figures_in_force() {
-        assertThat(org.jsoup.Jsoup.parse(browser.get("/w/w/words").body()).text())
+        assertThat(Jsoup.parse(browser.get("/w/w/words").body()).text())
                 .contains("A high day asks 6.5 points or more, a low day up to 5.5.", "MD−2", "micro (one third)")
                 .contains("clinicians, local rules and licensed practice come first");
     }
