@@ -176,11 +176,13 @@ class PageFigures {
             List<Response> parts = answers.stream()
                     .filter(one -> !one.url().endsWith("/events") && !one.url().contains("/remedies"))
                     .toList();
-            long bytes = parts.stream()
-                    .mapToLong(one -> one.request().sizes().responseBodySize)
-                    .sum();
+            long bytes = parts.stream().mapToLong(one -> one.body().length).sum();
             System.out.println(String.format(
-                    Locale.ROOT, "| weight of the page%s | %d KB | %d requests |", of, bytes / 1024, parts.size()));
+                    Locale.ROOT,
+                    "| weight of the page, unpacked%s | %d KB | %d requests |",
+                    of,
+                    bytes / 1024,
+                    parts.size()));
         }
     }
 }

@@ -78,6 +78,28 @@ final class Proof {
         return proof.solve(cost.build(), null, seconds);
     }
 
+    /**
+     * Whether some plan owes nothing as key and nothing as main, whatever else it costs.
+     *
+     * @throws IllegalStateException where that was not settled in the time
+     */
+    static boolean canOweNothing(Scenario scenario, double seconds) {
+        Proof proof = new Proof(scenario);
+        proof.model.addEquality(proof.key.build(), 0);
+        proof.model.addEquality(proof.main.build(), 0);
+        return switch (solver(seconds).solve(proof.model)) {
+            case OPTIMAL, FEASIBLE -> true;
+            case INFEASIBLE -> false;
+            default -> throw new IllegalStateException("not settled in " + seconds + " s");
+        };
+    }
+
+    private static CpSolver solver(double seconds) {
+        CpSolver solver = new CpSolver();
+        solver.getParameters().setNumWorkers(2).setMaxTimeInSeconds(seconds).setRandomSeed(1);
+        return solver;
+    }
+
     /** A plan as good as any by must, key and main that moves as few sessions as can be; what is pinned stays. */
     static Optional<Proven> fewestMoved(Scenario scenario, Plan before, double seconds) {
         Proof proof = new Proof(scenario);
@@ -111,8 +133,7 @@ final class Proof {
 
     private Optional<Proven> solve(LinearExpr cost, @Nullable Plan before, double seconds) {
         model.minimize(cost);
-        CpSolver solver = new CpSolver();
-        solver.getParameters().setNumWorkers(2).setMaxTimeInSeconds(seconds).setRandomSeed(1);
+        CpSolver solver = solver(seconds);
         if (solver.solve(model) != CpSolverStatus.OPTIMAL) {
             return Optional.empty();
         }

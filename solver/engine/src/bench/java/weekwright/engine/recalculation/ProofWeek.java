@@ -105,6 +105,9 @@ final class ProofWeek {
             int number = 1;
             for (LocalDate date : dates()) {
                 for (int minute = 0; minute < 24 * 60; minute += scenario.gridMinutes()) {
+                    if (!free(date, minute)) {
+                        continue;
+                    }
                     for (String facility : facilities(family)) {
                         for (Dose dose : aim.doses()) {
                             String id = group.id() + "/" + aim.key() + "/" + scenario.firstDay() + "/" + number++;
@@ -120,6 +123,15 @@ final class ProofWeek {
             }
         }
         return all;
+    }
+
+    /** Whether the group has time at a start; how long, {@link #possible} asks. Without this all else would take hours. */
+    private boolean free(LocalDate date, int minute) {
+        return group.windows().isEmpty()
+                || group.windows().stream()
+                        .filter(window -> window.holdsOn(date))
+                        .anyMatch(window -> window.from().minutes() <= minute
+                                && minute < window.to().minutes());
     }
 
     private List<String> facilities(Family family) {
