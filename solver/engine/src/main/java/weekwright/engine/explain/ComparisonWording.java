@@ -79,7 +79,10 @@ final class ComparisonWording {
         if (wishes > 0) {
             all.add("adds " + points(wishes) + " of wishes unmet");
         }
-        return all.isEmpty() ? "breaks nothing" : Names.list(all);
+        if (all.isEmpty()) {
+            return broke.isEmpty() ? "breaks nothing" : "breaks nothing that must hold and costs no more in all";
+        }
+        return Names.list(all);
     }
 
     private static void adds(List<String> all, String level, long tenths) {

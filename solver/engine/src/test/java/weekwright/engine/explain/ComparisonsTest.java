@@ -320,6 +320,16 @@ class ComparisonsTest {
                                 + " before.");
     }
 
+    @Test
+    void a_change_that_mends_one_wish_and_breaks_another() {
+        Squad before = at("2027-03-02T17:00").fixture("cup-tie", "2027-03-05T12:00");
+        Squad after = at("2027-03-02T17:00").prefers("18:00", "20:00").fixture("cup-tie", "2027-03-06T15:00");
+        Comparison comparison = afterChange(before, after);
+        assertThat(comparison.broke()).hasSize(1);
+        assertThat(comparison.text())
+                .startsWith("By itself the change breaks nothing that must hold and costs no more in all; with no");
+    }
+
     /** That wished-for hours are missed goes without saying where the fewest hours are missed as well. */
     @Test
     void what_breaks_a_must_is_not_told_as_a_wish_again() {
