@@ -126,8 +126,18 @@ public final class Inputs {
         try (InputStream in = where.equals(STANDARD_INPUT) ? standardInput : Files.newInputStream(path(where))) {
             return in.readNBytes(MOST_BYTES);
         } catch (IOException e) {
-            throw AtomicFile.fault(name(where), e);
+            throw unread(where, e);
         }
+    }
+
+    private static FileFault unread(String where, IOException e) {
+        boolean folder = !where.equals(STANDARD_INPUT) && Files.isDirectory(path(where));
+        return folder
+                ? new FileFault(
+                        where + " is a folder, and a file is wanted here; a folder's plan is "
+                                + path(where).resolve(Folders.PLAN),
+                        e)
+                : AtomicFile.fault(name(where), e);
     }
 
     /**

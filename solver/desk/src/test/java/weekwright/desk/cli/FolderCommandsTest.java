@@ -373,4 +373,15 @@ class FolderCommandsTest {
         assertThat(run("history")).isZero();
         assertThat(trial.out()).contains("red [31m and turned");
     }
+
+    @Test
+    void a_folder_in_place_of_a_file_is_told_which_file_is_meant() {
+        propose();
+
+        assertThat(run("compare", folder.toString())).isEqualTo(4);
+
+        assertThat(said())
+                .isEqualTo(folder + " is a folder, and a file is wanted here; a folder's plan is "
+                        + folder.resolve("plan.json") + ".");
+    }
 }
