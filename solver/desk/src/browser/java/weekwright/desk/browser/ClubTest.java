@@ -4,15 +4,10 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import weekwright.engine.Engine;
-import weekwright.engine.Proposal;
-import weekwright.engine.search.Budget;
-import weekwright.engine.search.Progress;
-import weekwright.model.document.Documents;
+import weekwright.desk.Planned;
 import weekwright.model.scenario.Scenario;
 import weekwright.scenarios.SquadGenerator;
 
@@ -24,14 +19,9 @@ class ClubTest {
     @TempDir
     private Path place;
 
-    private int sessions() throws Exception {
+    private int sessions() {
         Scenario scenario = SquadGenerator.squad(5, SQUADS, 28 * SQUADS, WEEKS);
-        Path folder = Files.createDirectory(place.resolve("club"));
-        Files.writeString(folder.resolve("scenario.json"), Documents.write(scenario));
-        var plan = Engine.propose(new Proposal(scenario, null, Budget.moves(3_000), 1, 2, null), Progress.SILENT)
-                .plan();
-        Files.writeString(folder.resolve("plan.json"), Documents.write(plan));
-        return plan.placements().size();
+        return Planned.week(place, "club", scenario, 3_000).placements().size();
     }
 
     @Test

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.google.gson.JsonObject;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Page;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,12 +13,7 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import weekwright.engine.Engine;
-import weekwright.engine.Proposal;
-import weekwright.engine.search.Budget;
-import weekwright.engine.search.Progress;
-import weekwright.model.document.Documents;
-import weekwright.model.scenario.Scenario;
+import weekwright.desk.Planned;
 import weekwright.scenarios.Scenarios;
 
 /**
@@ -55,12 +49,8 @@ class EyesTest {
     private Path place;
 
     @BeforeEach
-    void plan() throws Exception {
-        Scenario scenario = Scenarios.read("clash");
-        Path folder = Files.createDirectory(place.resolve("week"));
-        Files.writeString(folder.resolve("scenario.json"), Documents.write(scenario));
-        var found = Engine.propose(new Proposal(scenario, null, Budget.moves(2_000), 1, 1, null), Progress.SILENT);
-        Files.writeString(folder.resolve("plan.json"), Documents.write(found.plan()));
+    void plan() {
+        Planned.week(place, "week", Scenarios.read("clash"), 2_000);
     }
 
     @Test

@@ -4,18 +4,12 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import weekwright.engine.Engine;
-import weekwright.engine.Proposal;
-import weekwright.engine.search.Budget;
-import weekwright.engine.search.Progress;
-import weekwright.model.document.Documents;
-import weekwright.model.scenario.Scenario;
+import weekwright.desk.Planned;
 import weekwright.scenarios.Scenarios;
 
 /** A plan that was given up early has something to mend: it is seen, tried and taken back. */
@@ -24,15 +18,8 @@ class HelpTest {
     private Path place;
 
     @BeforeEach
-    void plan() throws Exception {
-        Scenario scenario = Scenarios.read("clash");
-        Path folder = Files.createDirectory(place.resolve("week"));
-        Files.writeString(folder.resolve("scenario.json"), Documents.write(scenario));
-        Files.writeString(
-                folder.resolve("plan.json"),
-                Documents.write(
-                        Engine.propose(new Proposal(scenario, null, Budget.moves(200), 1, 1, null), Progress.SILENT)
-                                .plan()));
+    void plan() {
+        Planned.week(place, "week", Scenarios.read("clash"), 200);
     }
 
     @Test

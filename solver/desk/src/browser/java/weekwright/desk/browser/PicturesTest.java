@@ -11,12 +11,7 @@ import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import weekwright.engine.Engine;
-import weekwright.engine.Proposal;
-import weekwright.engine.search.Budget;
-import weekwright.engine.search.Progress;
-import weekwright.model.document.Documents;
-import weekwright.model.scenario.Scenario;
+import weekwright.desk.Planned;
 import weekwright.scenarios.Scenarios;
 
 /**
@@ -61,12 +56,8 @@ class PicturesTest {
     }
 
     /** The week of the README. */
-    private void week() throws IOException {
-        Scenario scenario = Scenarios.read("one-match");
-        Path folder = Files.createDirectory(place.resolve("kilmarrow"));
-        Files.writeString(folder.resolve("scenario.json"), Documents.write(scenario));
-        var found = Engine.propose(new Proposal(scenario, null, Budget.moves(5_000), 1, 1, null), Progress.SILENT);
-        Files.writeString(folder.resolve("plan.json"), Documents.write(found.plan()));
+    private void week() {
+        Planned.week(place, "kilmarrow", Scenarios.read("one-match"), 5_000);
     }
 
     private static void take(Page page, String name) throws IOException {

@@ -5,18 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.URLEncoder;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import weekwright.engine.Engine;
-import weekwright.engine.Proposal;
-import weekwright.engine.search.Budget;
-import weekwright.engine.search.Progress;
-import weekwright.model.document.Documents;
+import weekwright.desk.Planned;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Scenario;
 import weekwright.scenarios.Scenarios;
@@ -36,11 +31,7 @@ class HoldTest {
     @BeforeEach
     void open() throws Exception {
         scenario = Scenarios.read("one-match");
-        plan = Engine.propose(new Proposal(scenario, null, Budget.moves(5_000), 1, 1, null), Progress.SILENT)
-                .plan();
-        Path folder = Files.createDirectory(place.resolve("week"));
-        Files.writeString(folder.resolve("scenario.json"), Documents.write(scenario));
-        Files.writeString(folder.resolve("plan.json"), Documents.write(plan));
+        plan = Planned.week(place, "week", scenario, 5_000);
         browser = Browser.in(place);
         browser.get("/w/week");
     }

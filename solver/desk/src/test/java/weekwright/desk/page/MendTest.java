@@ -12,10 +12,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import weekwright.engine.Engine;
-import weekwright.engine.Proposal;
-import weekwright.engine.search.Budget;
-import weekwright.engine.search.Progress;
+import weekwright.desk.Planned;
 import weekwright.model.document.Documents;
 import weekwright.model.plan.CheapestOption;
 import weekwright.model.plan.LeftOut;
@@ -37,11 +34,7 @@ class MendTest {
     @BeforeEach
     void open() throws Exception {
         scenario = Scenarios.read("clash");
-        plan = Engine.propose(new Proposal(scenario, null, Budget.moves(200), 1, 1, null), Progress.SILENT)
-                .plan();
-        Path folder = Files.createDirectory(place.resolve("week"));
-        Files.writeString(folder.resolve("scenario.json"), Documents.write(scenario));
-        Files.writeString(folder.resolve("plan.json"), Documents.write(plan));
+        plan = Planned.week(place, "week", scenario, 200);
         browser = Browser.in(place);
     }
 
