@@ -24,11 +24,11 @@ public final class Nearest {
         return Optional.ofNullable(best);
     }
 
-    /** What to say after "not known": the nearest name, or all of them where none is near. */
+    /** What to say after "not known": the nearest name, or all of them where none is near, or that there is none. */
     public static String hint(String asked, Collection<String> known) {
         return of(asked, known)
                 .map(name -> "did you mean " + name + "?")
-                .orElseGet(() -> "known are " + String.join(", ", known));
+                .orElseGet(() -> known.isEmpty() ? "none is known" : "known are " + String.join(", ", known));
     }
 
     private static int changes(String from, String to) {

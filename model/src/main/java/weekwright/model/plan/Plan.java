@@ -36,35 +36,30 @@ public record Plan(
 
     /** The same with other placements; all else stays as written, judged or not. */
     public Plan withPlacements(List<Placement> placements) {
-        return copy(published, placements, findings);
+        return copy(published, placements, leftOut, totals, findings);
     }
 
     /** The same with other findings. */
     public Plan withFindings(List<Finding> findings) {
-        return copy(published, placements, findings);
+        return copy(published, placements, leftOut, totals, findings);
     }
 
     /** The same, given out at a time. */
     public Plan withPublished(Moment published) {
-        return copy(published, placements, findings);
+        return copy(published, placements, leftOut, totals, findings);
     }
 
     /** The same with other sessions placed and left out, of which nothing has been judged yet. */
     public Plan withSessions(List<Placement> placements, List<LeftOut> leftOut) {
-        return new Plan(
-                weekwright,
-                scenario,
-                scenarioDigest,
-                published,
-                solver,
-                placements,
-                leftOut,
-                softened,
-                null,
-                List.of());
+        return copy(published, placements, leftOut, null, List.of());
     }
 
-    private Plan copy(@Nullable Moment published, List<Placement> placements, List<Finding> findings) {
+    private Plan copy(
+            @Nullable Moment published,
+            List<Placement> placements,
+            List<LeftOut> leftOut,
+            @Nullable Totals totals,
+            List<Finding> findings) {
         return new Plan(
                 weekwright,
                 scenario,

@@ -13,9 +13,9 @@ import weekwright.model.scenario.Phase;
 
 /** Metres of a full session at or near top speed, run-ins not counted: at least and at most. */
 public record SprintBand(int least, int most) {
-    /** Fast metres and all metres for each main minute where nobody says otherwise. Expert proposal. */
+    /** Fast metres for each main minute where nobody says otherwise. Expert proposal. */
     public static final int FAST_A_MINUTE = 3;
-
+    /** All metres of sprinting for each main minute where nobody says otherwise. Expert proposal. */
     public static final int ALL_A_MINUTE = 10;
 
     private static final String RULE = "sprint-metres";

@@ -180,4 +180,58 @@ class FamilyPatchTest {
                 .isThrownBy(() -> catalogue.with(List.of(patch("{ \"id\": \"primer\", \"rpe\": 12 }"))))
                 .withMessage("family primer cannot be used: rpe: 12 is outside 0 to 10");
     }
+
+    /** Each line of a session has what its kind needs. */
+    @Test
+    void a_line_of_a_session_says_what_its_kind_needs() {
+        assertThat(line("\"kind\": \"sprint\""))
+                .containsExactly(
+                        "content[0].metres: is missing; a sprint is over a distance",
+                        "content[0].repetitions: is missing; a sprint is run a number of times");
+        assertThat(line("\"kind\": \"lift\""))
+                .containsExactly("content[0].repetitions: is missing; a lift has repetitions");
+        assertThat(line("\"kind\": \"jump\"")).containsExactly("content[0].repetitions: is missing; jumps are counted");
+        assertThat(line("\"kind\": \"run\""))
+                .containsExactly(
+                        "content[0].repetitions: is missing; runs are counted",
+                        "content[0].metres: a run is over metres (a share of top speed) or over seconds (a share of"
+                                + " aerobic speed); give one of the two");
+        assertThat(line("\"kind\": \"run\", \"repetitions\": 4, \"metres\": 60, \"seconds\": 15"))
+                .hasSize(1);
+        assertThat(line("\"kind\": \"run\", \"repetitions\": 4, \"seconds\": 15"))
+                .isEmpty();
+        assertThat(line("\"kind\": \"words\"")).isEmpty();
+    }
+
+    @Test
+    void shares_of_a_line_go_upwards_and_begin_somewhere() {
+        String lift = "\"kind\": \"lift\", \"repetitions\": 3, ";
+        assertThat(line(lift + "\"percentFrom\": 80, \"percentTo\": 79"))
+                .containsExactly("content[0].percentTo: is less than percentFrom; give the same or more");
+        assertThat(line(lift + "\"percentFrom\": 80, \"percentTo\": 80")).isEmpty();
+        assertThat(line(lift + "\"percentTo\": 80"))
+                .containsExactly("content[0].percentTo: stands without percentFrom; give the least share too");
+    }
+
+    private List<String> line(String fields) {
+        return faults("{ \"id\": \"tempo-run\", \"content\": [ { \"label\": \"A line\", \"sets\": 1, \"runIn\": 0, "
+                + fields + " } ] }");
+    }
+
+    @Test
+    void hours_and_figures_lie_within_their_limits() {
+        assertThat(faults("{ \"id\": \"tempo-run\", \"rpe\": 10, \"minutes\": 600, \"order\": 9 }"))
+                .isEmpty();
+        assertThat(faults("{ \"id\": \"tempo-run\", \"rpe\": 0, \"warmUpMinutes\": 120 }"))
+                .isEmpty();
+        assertThat(faults("{ \"id\": \"tempo-run\", \"againHours\": { \"must\": 240, \"want\": 240 } }"))
+                .isEmpty();
+        assertThat(faults("{ \"id\": \"tempo-run\", \"againHours\": { \"must\": 241, \"want\": 242 } }"))
+                .containsExactly(
+                        "againHours.must: 241 is outside 0 to 240", "againHours.want: 242 is outside 0 to 240");
+        assertThat(faults("{ \"id\": \"tempo-run\", \"crossHours\": { \"must\": 241 } }"))
+                .containsExactly("crossHours.must: 241 is outside 0 to 240");
+        assertThat(faults("{ \"id\": \"tempo-run\", \"beforeFixtureMicroHours\": { \"must\": 3, \"want\": 2 } }"))
+                .anyMatch(fault -> fault.startsWith("beforeFixtureMicroHours.want: 2 h wanted is less than the 3 h"));
+    }
 }

@@ -64,4 +64,9 @@ class LoadRatioTest {
         assertThat(LoadRatio.CAVEAT).contains("does not predict injury");
         assertThat(LoadRatio.CRITIQUES).hasSize(3);
     }
+
+    @Test
+    void nothing_at_all_has_no_ratio() {
+        assertThat(LoadRatio.coupled(7, 28, new double[28])).isEmpty();
+    }
 }

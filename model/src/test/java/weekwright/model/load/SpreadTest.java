@@ -1,6 +1,7 @@
 package weekwright.model.load;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
@@ -89,5 +90,13 @@ class SpreadTest {
         java.util.Arrays.fill(days, 21, 28, 300 * uncoupled);
         assertThat(LoadRatio.UNCOUPLED.on(days).orElseThrow()).isCloseTo(uncoupled, within(1e-9));
         assertThat(LoadRatio.COUPLED.on(days).orElseThrow()).isCloseTo(coupled, within(0.00005));
+    }
+
+    @Test
+    void one_day_has_no_spread_and_two_have() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Spread.of(300))
+                .withMessage("a spread is that of two days or more");
+        assertThat(Spread.of(200, 400).deviation(Divisor.POPULATION)).isEqualTo(100);
     }
 }

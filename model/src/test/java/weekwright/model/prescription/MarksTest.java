@@ -157,4 +157,73 @@ class MarksTest {
 
         assertThat(marks.refused()).isEmpty();
     }
+
+    /** Limits of belief: expert proposal and from memory, beside each in the code. */
+    @Test
+    void what_is_just_possible_counts_and_a_little_more_is_refused() {
+        assertThat(marks(lift("back-squat", 500, 1, 3)).refused()).isEmpty();
+        assertThat(marks(lift("back-squat", 500.5, 1, 3)).refused()).hasSize(1);
+        assertThat(marks(lift("back-squat", 100, 10, 3)).refused()).isEmpty();
+        assertThat(marks(lift("back-squat", 100, 11, 3)).refused()).hasSize(1);
+        assertThat(marks(aerobic(7)).refused()).isEmpty();
+        assertThat(marks(aerobic(7.01)).refused()).hasSize(1);
+    }
+
+    @Test
+    void a_lift_is_never_taken_for_another_nor_for_a_run() {
+        assertThat(marks(lift("front-squat", 120, 1, 3)).lift("back-squat")).isEqualTo(Found.NOTHING);
+        assertThat(marks(lift("front-squat", 120, 1, 3)).aerobicSpeed()).isEqualTo(Found.NOTHING);
+        assertThat(marks(lift("front-squat", 120, 1, 3)).topSpeed()).isEqualTo(Found.NOTHING);
+    }
+
+    @Test
+    void many_repetitions_make_an_estimate_unsure() {
+        assertThat(marks(lift("back-squat", 100, RepMax.UNSURE_FROM, 3))
+                        .lift("back-squat")
+                        .unsure())
+                .isTrue();
+        assertThat(marks(lift("back-squat", 100, RepMax.UNSURE_FROM - 1, 3))
+                        .lift("back-squat")
+                        .unsure())
+                .isFalse();
+    }
+
+    /** 10 m in 1.10 s are 9.09 m/s, 30 m in 2.90 s are 10.34 m/s: the faster counts, not the shorter. */
+    @Test
+    void top_speed_is_that_of_the_fastest_flying_split() {
+        assertThat(marks(flying(10, 1.10), flying(30, 2.90)).topSpeed().value()).isCloseTo(10.345, within(0.001));
+    }
+
+    @Test
+    void without_a_flying_split_top_speed_is_that_of_the_profile() {
+        Found found = marks(sprint(10, 1.85), sprint(30, 4.12)).topSpeed();
+
+        assertThat(found.value()).isBetween(8.0, 10.0);
+        assertThat(found.estimated()).isTrue();
+        assertThat(found.unsure()).as("two splits alone").isTrue();
+        assertThat(found.mark()).isEqualTo(sprint(30, 4.12));
+    }
+
+    /** A profile is made of electronic splits of one day and one start, at most 100 m long and not too old. */
+    @Test
+    void splits_that_do_not_belong_together_make_no_profile() {
+        Mark thirty = sprint(30, 4.12);
+        SprintStart standing = SprintStart.STANDING;
+
+        assertThat(marks(sprint(10, 1.85), thirty).profile(standing)).isNotNull();
+        assertThat(marks(sprint(10, 1.85, SprintStart.BLOCKS, Timing.ELECTRONIC, 10), thirty)
+                        .profile(standing))
+                .isNull();
+        assertThat(marks(sprint(10, 1.85, standing, Timing.HAND, 10), thirty).profile(standing))
+                .isNull();
+        assertThat(marks(sprint(10, 1.85, standing, Timing.ELECTRONIC, 11), thirty)
+                        .profile(standing))
+                .isNull();
+        assertThat(marks(thirty, sprint(101, 12.0)).profile(standing)).isNull();
+        assertThat(marks(
+                                sprint(10, 1.85, standing, Timing.ELECTRONIC, 181),
+                                sprint(30, 4.12, standing, Timing.ELECTRONIC, 181))
+                        .profile(standing))
+                .isNull();
+    }
 }

@@ -1,6 +1,7 @@
 package weekwright.model.prescription;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -59,5 +60,14 @@ class PlatesTest {
             assertThat(Math.abs(nearest - weight)).isLessThanOrEqualTo(2.5 + 1e-9);
             assertThat(plates.down(weight + 1).orElseThrow()).isGreaterThanOrEqualTo(down);
         }
+    }
+
+    @Test
+    void the_bar_alone_can_be_made_and_less_cannot() {
+        assertThat(KG.makes(20)).isTrue();
+        assertThat(KG.makes(17.5)).isFalse();
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Plates(20, 0))
+                .withMessage("a plate weighs more than nothing, not 0.0");
     }
 }

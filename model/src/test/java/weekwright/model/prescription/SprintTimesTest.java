@@ -87,4 +87,22 @@ class SprintTimesTest {
         assertThat(AerobicSpeed.metres(4.0, 0.7, 15)).isCloseTo(42.0, within(1e-9));
         assertThat(AerobicSpeed.ofTest(1500, 330)).isCloseTo(4.5455, within(0.00005));
     }
+
+    /** 0.97 / 0.97 and 0.95 / 0.95 are one second: a run on the edge is in. */
+    @Test
+    void what_lies_on_the_edge_is_in() {
+        assertThat(SprintTimes.fastest(0.95, 0.95)).isEqualTo(1.0);
+        assertThat(SprintTimes.stops(List.of(0.97, 1.00, 1.00), 3)).isFalse();
+    }
+
+    /** 1200 to 1800 m or 5 to 6 min: Baker, UKSCA (secondary pages). */
+    @Test
+    void a_test_of_aerobic_speed_is_neither_shorter_nor_longer() {
+        assertThat(AerobicSpeed.isTest(1_200, 200)).isTrue();
+        assertThat(AerobicSpeed.isTest(1_800, 500)).isTrue();
+        assertThat(AerobicSpeed.isTest(1_000, 300)).isTrue();
+        assertThat(AerobicSpeed.isTest(2_000, 360)).isTrue();
+        assertThat(AerobicSpeed.isTest(1_199, 299)).isFalse();
+        assertThat(AerobicSpeed.isTest(1_801, 361)).isFalse();
+    }
 }

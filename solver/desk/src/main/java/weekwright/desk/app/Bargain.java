@@ -79,6 +79,11 @@ public final class Bargain implements Progress, OneByOne.Piece {
     }
 
     @Override
+    public boolean isOn() {
+        return now().isOn();
+    }
+
+    @Override
     public void work() {
         work.accept(this);
     }

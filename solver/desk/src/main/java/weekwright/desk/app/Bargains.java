@@ -1,8 +1,6 @@
 package weekwright.desk.app;
 
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import weekwright.desk.app.Workplace.Seen;
 import weekwright.engine.explain.Judged;
 import weekwright.engine.explain.Remedied;
@@ -15,8 +13,7 @@ public final class Bargains {
     private static final long MOVES = 20_000;
 
     private final Planner planner;
-    private final OneByOne turns;
-    private final Map<Workplace, Bargain> latest = new ConcurrentHashMap<>();
+    private final Latest<Bargain> latest;
 
     /**
      * Nothing asked yet.
@@ -25,7 +22,7 @@ public final class Bargains {
      */
     public Bargains(Planner planner, OneByOne turns) {
         this.planner = planner;
-        this.turns = turns;
+        latest = new Latest<>(turns);
     }
 
     /**
@@ -40,33 +37,26 @@ public final class Bargains {
      *
      * @throws InputFault when there is no plan yet
      */
-    public synchronized Bargain ask(Workplace place, Seen from) {
+    public Bargain ask(Workplace place, Seen from) {
         if (!from.planned()) {
             throw new InputFault("there is no plan yet: plan the week first");
         }
-        Bargain known = latest.get(place);
-        if (known != null && known.now().isOn()) {
-            return known;
-        }
-        Bargain bargain = new Bargain(from, this::look);
-        latest.put(place, bargain);
-        turns.add(bargain);
-        return bargain;
+        return latest.ask(place, () -> new Bargain(from, this::look));
     }
 
     /** The last one of a folder. */
     public Optional<Bargain> of(Workplace place) {
-        return Optional.ofNullable(latest.get(place));
+        return latest.of(place);
     }
 
     /** How many pieces of work come before one that waits. */
     public int before(Bargain bargain) {
-        return turns.before(bargain);
+        return latest.before(bargain);
     }
 
     /** Forgets the last one of a folder, once it has ended. */
     public void putAway(Workplace place) {
-        latest.computeIfPresent(place, (key, bargain) -> bargain.now().isOn() ? bargain : null);
+        latest.putAway(place);
     }
 
     /**
@@ -77,7 +67,7 @@ public final class Bargains {
      * @throws InputFault when it was not looked for of what the coach saw
      */
     public Given given(Workplace place, Seen seen, int number) {
-        Bargain bargain = latest.get(place);
+        Bargain bargain = latest.of(place).orElse(null);
         Traded found =
                 bargain == null || !bargain.isOf(seen) ? null : bargain.now().found();
         if (found == null || number >= found.without().size()) {
@@ -101,8 +91,7 @@ public final class Bargains {
             bargain.ends(planner.tradeOffs(
                     Proposals.of(from.scenario(), from.judged().plan(), MOVES), bargain, bargain::tries));
         } catch (RuntimeException fault) {
-            bargain.fails(
-                    "A fault of the program (" + fault.getClass().getSimpleName() + "); the plan stays as it was.");
+            bargain.fails(Latest.failed(fault));
         }
     }
 }

@@ -31,6 +31,9 @@ public final class OneByOne implements AutoCloseable {
 
         /** It will never be done. */
         void never();
+
+        /** Whether it has not ended. */
+        boolean isOn();
     }
 
     /** Adds a piece to those that wait. */

@@ -104,6 +104,7 @@ public final class Search implements Onlooker, OneByOne.Piece {
     }
 
     /** Whether it has not ended. */
+    @Override
     public synchronized boolean isOn() {
         return state == State.WAITING || state == State.RUNNING;
     }

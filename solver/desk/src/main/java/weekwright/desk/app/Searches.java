@@ -1,10 +1,7 @@
 package weekwright.desk.app;
 
 import java.time.Clock;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.app.Search.Glance;
@@ -23,9 +20,8 @@ import weekwright.model.plan.Plan;
 public final class Searches {
     private final Planner planner;
     private final Clock clock;
-    private final OneByOne turns;
     private final Function<Plan, String> verdict;
-    private final Map<Workplace, Search> latest = new ConcurrentHashMap<>();
+    private final Latest<Search> latest;
 
     /**
      * The searches of a desk.
@@ -36,7 +32,7 @@ public final class Searches {
     public Searches(Planner planner, Clock clock, OneByOne turns, Function<Plan, String> verdict) {
         this.planner = planner;
         this.clock = clock;
-        this.turns = turns;
+        latest = new Latest<>(turns);
         this.verdict = verdict;
     }
 
@@ -45,36 +41,28 @@ public final class Searches {
      *
      * @param afresh whether only what is pinned is kept of the plan; else the search stays close to all of it
      */
-    public synchronized Search ask(Workplace place, Seen from, double seconds, boolean afresh) {
-        Search known = latest.get(place);
-        if (known != null && known.isOn()) {
-            return known;
-        }
-        Search search = new Search(place, from, seconds, afresh, this::run);
-        latest.put(place, search);
-        turns.add(search);
-        return search;
+    public Search ask(Workplace place, Seen from, double seconds, boolean afresh) {
+        return latest.ask(place, () -> new Search(place, from, seconds, afresh, this::run));
     }
 
     /** The last search of a folder. */
     public Optional<Search> of(Workplace place) {
-        return Optional.ofNullable(latest.get(place));
+        return latest.of(place);
     }
 
     /** A folder and its last search as they are at one moment. */
     public Glance glance(Workplace place) {
-        Search search = latest.get(place);
-        return search == null ? new Glance(place.now(), null) : search.glance();
+        return latest.of(place).map(Search::glance).orElseGet(() -> new Glance(place.now(), null));
     }
 
     /** Forgets the last search of a folder, once it has ended. */
-    public synchronized void putAway(Workplace place) {
-        latest.computeIfPresent(place, (key, search) -> search.isOn() ? search : null);
+    public void putAway(Workplace place) {
+        latest.putAway(place);
     }
 
     /** How many pieces of work come before a search that waits. */
     public int before(Search search) {
-        return turns.before(search);
+        return latest.before(search);
     }
 
     private void run(Search search) {
@@ -94,9 +82,7 @@ public final class Searches {
         } catch (FileFault | InputFault fault) {
             search.becomes(State.FAILED, String.valueOf(fault.getMessage()));
         } catch (RuntimeException fault) {
-            search.becomes(
-                    State.FAILED,
-                    "A fault of the program (" + fault.getClass().getSimpleName() + "); the plan stays as it was.");
+            search.becomes(State.FAILED, Latest.failed(fault));
         }
     }
 
@@ -112,19 +98,11 @@ public final class Searches {
 
     /** What a coach holds of a plan, and nothing else. */
     private static Plan pinnedOnly(Plan plan) {
-        return new Plan(
-                plan.weekwright(),
-                plan.scenario(),
-                plan.scenarioDigest(),
-                plan.published(),
-                null,
+        return plan.withSessions(
                 plan.placements().stream()
                         .filter(placement -> !placement.held().isNone())
                         .toList(),
-                plan.leftOut().stream().filter(left -> left.pin() != null).toList(),
-                plan.softened(),
-                null,
-                List.of());
+                plan.leftOut().stream().filter(left -> left.pin() != null).toList());
     }
 
     private void save(Search search, Judged found) {

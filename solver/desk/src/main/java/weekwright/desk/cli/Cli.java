@@ -111,7 +111,7 @@ final class Cli {
     }
 
     private int badUsage(ParameterException fault) {
-        around.err().println(safe(fault) + "." + meant(fault));
+        around.err().println(safe(Misuse.said(fault)) + "." + meant(fault));
         around.err()
                 .println("How to use it: "
                         + fault.getCommandLine().getCommandSpec().qualifiedName() + " --help");
@@ -153,10 +153,13 @@ final class Cli {
         return Exit.OUR_FAULT;
     }
 
-    /** The message in one line that can be printed. */
     private static String safe(Throwable fault) {
         String message = fault.getMessage();
-        String text = message == null || message.isBlank() ? fault.getClass().getSimpleName() : message;
+        return safe(message == null || message.isBlank() ? fault.getClass().getSimpleName() : message);
+    }
+
+    /** A message in one line that can be printed. */
+    private static String safe(String text) {
         return Plain.text(text.lines().findFirst().orElse("")).replaceFirst("\\.$", "");
     }
 }

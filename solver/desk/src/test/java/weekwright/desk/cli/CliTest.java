@@ -169,9 +169,28 @@ class CliTest {
     void a_misspelt_command_is_set_right() {
         assertThat(trial.run("chek", "a", "b")).isEqualTo(2);
         assertThat(trial.err())
-                .contains("'chek'")
+                .contains("\"chek\"")
                 .contains("Did you mean check")
                 .contains("weekwright --help");
+    }
+
+    @Test
+    void what_is_wrong_with_a_call_is_said_in_plain_words() {
+        assertThat(said("propos", "week")).isEqualTo("No command is called \"propos\". Did you mean propose?");
+        assertThat(said("check", "a", "b", "c")).isEqualTo("\"c\" is more than this command takes.");
+        assertThat(said("whynot", "week")).isEqualTo("--session ID is missing.");
+        assertThat(said("compare", "week")).isEqualTo("PLAN_A is missing.");
+        assertThat(said("whatif", "week", "--fixture", "f1")).isEqualTo("--to TIME is missing.");
+        assertThat(said("propose", "week", "--seconds", "abc"))
+                .isEqualTo("Invalid value for option '--seconds': 'abc' is not a number.");
+        assertThat(said("propose", "week", "--moves", "1.5"))
+                .isEqualTo("Invalid value for option '--moves': '1.5' is not a whole number.");
+        assertThat(said("calendar", "demo:clash", "--group", "x")).contains("college-squad");
+    }
+
+    private String said(String... arguments) {
+        assertThat(trial.run(arguments)).isEqualTo(2);
+        return trial.err().lines().findFirst().orElseThrow();
     }
 
     @Test

@@ -182,7 +182,7 @@ class ProposeCommandTest {
                 Arguments.of(List.of("--seconds", "-1"), "--seconds is -1.0: give more than 0"),
                 Arguments.of(List.of("--moves", "0"), "--moves is 0: give a whole number from 1"),
                 Arguments.of(List.of("--threads", "65"), "--threads is 65: give 1 to 64"),
-                Arguments.of(List.of("--moves", "many"), "'many' is not a long"),
+                Arguments.of(List.of("--moves", "many"), "'many' is not a whole number"),
                 Arguments.of(List.of("--now", "noon"), "Invalid value for option '--now'"),
                 Arguments.of(List.of("--seconds", "1", "--moves", "1"), "mutually exclusive"),
                 Arguments.of(

@@ -7,9 +7,13 @@ import weekwright.model.scenario.PerWeek;
 
 /** An aim of a group, with the sessions that serve it by week. */
 public final class AimInfo {
+    /** Place in the problem's list. */
     public final int index;
+    /** Whose aim it is. */
     public final GroupInfo group;
+    /** The aim as it stands in the scenario. */
     public final Aim aim;
+    /** What kind of session it asks for. */
     public final FamilyInfo family;
     /** The largest dose that the aim allows. */
     public final Dose fullest;

@@ -7,9 +7,13 @@ import weekwright.model.plan.Totals;
  * to it and takes away from it.
  */
 public final class Cost {
+    /** Breaches of what must hold, ten each. */
     public long must;
+    /** What is owed of key aims, ten for each session missing. */
     public long key;
+    /** What is owed of main aims, ten for each session missing. */
     public long main;
+    /** Wishes unmet, in tenths of a point. */
     public long want;
     /** Sessions beyond the number wanted: of plans that are otherwise as good, the one with fewer is better. */
     public long beyond;

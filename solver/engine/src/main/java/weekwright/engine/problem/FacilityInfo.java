@@ -8,9 +8,13 @@ import weekwright.model.scenario.Room;
 
 /** A facility with its hours as spans. */
 public final class FacilityInfo {
+    /** Place in the problem's list. */
     public final int index;
+    /** The facility as it stands in the scenario. */
     public final Facility facility;
+    /** When it is open, closures taken out. */
     public final Spans open;
+
     private final Spans closed;
     /** Groups that it holds at once. */
     public final int groups;

@@ -20,22 +20,34 @@ public final class FamilyInfo {
     /** Where the family stands among all by id: what decides where two things start and end together. */
     public final int index;
 
+    /** The family as the catalogue has it. */
     public final Family family;
     /** Pathways met at high intensity, one bit each by {@link Pathway#ordinal}. */
     public final int high;
     /** Pathways met at all. */
     public final int any;
 
+    /** Fewest minutes from it to the next work that is high on the same pathway. */
     public final int againMust;
+    /** Minutes wanted there. */
     public final int againWant;
+    /** Fewest minutes from a block of high work to the next. */
     public final int crossMust;
+    /** Where it belongs within a day: the lower, the fresher; {@link #NO_ORDER} where it does not matter. */
     public final int order;
+    /** Whether it is sprinting near the best. */
     public final boolean sprint;
+    /** Whether it is lifting in a weights room. */
     public final boolean lift;
+    /** Whether it trains the upper body and nothing else. */
     public final boolean upperOnly;
+    /** Whether it counts as rest. */
     public final boolean recovery;
+    /** Whether it is practice of the game. */
     public final boolean practice;
+    /** Whether it readies for a fixture. */
     public final boolean primer;
+    /** Whether it is a competition. */
     public final boolean fixture;
     /** Whether it counts for the size of a visit and the training minutes of a day: what is easy or short does not. */
     public final boolean counted;

@@ -13,13 +13,18 @@ import weekwright.model.scenario.Phase;
 
 /** A group with its free time as spans and the rules that hold for it. */
 public final class GroupInfo {
+    /** Place in the problem's list. */
     public final int index;
+    /** The group as it stands in the scenario. */
     public final Group group;
     /** People in the group. */
     public final int heads;
 
+    /** When it can train. */
     public final FreeTime free;
+    /** Levels, weights and numbers of the rules as they hold for it. */
     public final RuleSettings settings;
+
     private final List<Stimulus> fixtures = new ArrayList<>();
     private final boolean[] fixtureDays;
     private final boolean[] daysOfFixtureWeeks;

@@ -14,8 +14,11 @@ public final class LiftLine {
     /** A variant that nobody wrote down. */
     public static final int UNKNOWN = -1;
 
+    /** Place in the problem's list. */
     public final int index;
+    /** Whose lifts they are. */
     public final GroupInfo group;
+    /** The family whose variants rotate. */
     public final FamilyInfo family;
     /** Sessions that may be placed. */
     public final List<Session> sessions = new ArrayList<>();

@@ -15,13 +15,21 @@ public final class Problem {
 
     private static final Stimulus[] NOTHING = {};
 
+    /** What it was built from. */
     public final Scenario scenario;
+    /** Turns moments into minutes and days. */
     public final Calendar calendar;
+    /** Groups of the scenario. */
     public final List<GroupInfo> groups;
+    /** Sets of people for whom all is the same. */
     public final List<Cohort> cohorts;
+    /** Facilities of the scenario. */
     public final List<FacilityInfo> facilities;
+    /** Who can lead. */
     public final List<StaffInfo> staff;
+    /** Aims of all groups, group by group. */
     public final List<AimInfo> aims;
+    /** All that may be placed. */
     public final List<Session> sessions;
     /** Where lifts rotate. */
     public final List<LiftLine> liftLines;

@@ -5,14 +5,20 @@ import weekwright.model.plan.Pin;
 
 /** A session that may be placed: one of an aim in a week, or an extra one that a plan written by hand brings. */
 public final class Session {
+    /** Place in the problem's list. */
     public final int index;
+    /** As in documents: group, family, first day of its week, number. */
     public final String id;
+    /** Whose it is. */
     public final GroupInfo group;
+    /** What kind of session it is. */
     public final FamilyInfo family;
     /** The aim it serves, or null for an extra one. */
     public final @Nullable AimInfo aim;
 
+    /** Week of the plan in which it has to lie, from 0. */
     public final int week;
+    /** What the coach holds of it. */
     public final Pin pin;
     /** Whether it must stay placed: held by a pin, or extra. */
     public final boolean stays;

@@ -4,8 +4,11 @@ import weekwright.model.scenario.StaffMember;
 
 /** A staff member with working hours as spans. */
 public final class StaffInfo {
+    /** Place in the problem's list. */
     public final int index;
+    /** The member as it stands in the scenario. */
     public final StaffMember member;
+    /** When somebody can lead. */
     public final FreeTime free;
 
     StaffInfo(int index, StaffMember member, Calendar calendar) {

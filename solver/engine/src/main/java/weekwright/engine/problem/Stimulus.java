@@ -19,6 +19,7 @@ public final class Stimulus {
     /** Nowhere in particular. */
     public static final int NOWHERE = -1;
 
+    /** What it is. */
     public final Kind kind;
     /** Place in the list of its kind: of the session, commitment, fixture or history entry. */
     public final int index;
@@ -27,12 +28,16 @@ public final class Stimulus {
     /** The family, or null for time that is only taken up. */
     public final @Nullable FamilyInfo family;
 
+    /** Share of the main part that is done. */
     public final Dose dose;
+    /** First minute. */
     public final int start;
+    /** Minute at which it is over. */
     public final int end;
     /** Start and end with warm-up and travel of a fixture; the same as start and end otherwise. */
     public final int occupiedStart;
 
+    /** See {@link #occupiedStart}. */
     public final int occupiedEnd;
     /** Local date of the start, as a day number. */
     public final int day;
@@ -40,8 +45,11 @@ public final class Stimulus {
     /** Whether it ends on a later local date than it starts. */
     public final boolean runsOver;
 
+    /** Place in the problem's list, or {@link #NOWHERE}. */
     public final int facility;
+    /** Minutes of warm-up among its own, nothing of it shared. */
     public final int warmUp;
+    /** Planned effort (RPE, 0 to 10) in tenths. */
     public final int rpeTenths;
     /** Demand for somebody who takes part in full. */
     public final int demand;
