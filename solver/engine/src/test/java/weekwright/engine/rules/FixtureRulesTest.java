@@ -47,6 +47,12 @@ class FixtureRulesTest {
                 .containsExactly(must(39.92, 40));
     }
 
+    /** What overlaps the start is another rule's. */
+    @Test
+    void before_fixture_work_without_hours_of_its_own_may_end_at_any_time() {
+        assertThat(beforeTheTie("mobility", "2027-03-06T09:50").found(BEFORE)).isEmpty();
+    }
+
     @Test
     void before_fixture_heavy_lower_ends_sixty_four_hours_before() {
         assertThat(beforeTheTie("heavy-lower-knee", "2027-03-03T17:00").found(BEFORE))

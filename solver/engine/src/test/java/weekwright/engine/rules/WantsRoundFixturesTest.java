@@ -42,6 +42,15 @@ class WantsRoundFixturesTest {
                 .containsExactly(want(12, 33.25, 33));
     }
 
+    /** It ends at 11:45. */
+    @Test
+    void primer_window_a_fixture_of_the_first_day_is_one_to_come_after() {
+        assertThat(squad().fixture("monday", "2027-03-01T10:00")
+                        .placed("primer", "2027-03-01T15:00")
+                        .found(PRIMER))
+                .containsExactly(want(12, -3.25, 4));
+    }
+
     @Test
     void primer_window_the_next_fixture_counts_wherever_it_lies() {
         Squad two = squad().fixture("midweek", "2027-03-03T15:00")
