@@ -101,6 +101,9 @@ class KnownsTest {
             demo(coach);
             way(page, "What if");
             page.locator("#w-closed").selectOption("2027-02-09");
+            page.evaluate(
+                    "() => document.querySelector('form.ask').dispatchEvent(new Event('submit', { bubbles: true }))");
+            assertThat(page.locator("form.ask [data-busy]").first()).hasText("Working it out: it takes some seconds.");
             page.locator("#ask-close").click();
             assertThat(page.locator("#twins")).containsText("is closed on Tue 9 Feb?");
             coach.accessible("what if");

@@ -12,8 +12,8 @@ import weekwright.model.document.DocumentException;
 
 /** Folders that keep every change of a plan. */
 public final class Folders {
-    static final String SCENARIO = "scenario.json";
-    static final String PLAN = "plan.json";
+    public static final String SCENARIO = "scenario.json";
+    public static final String PLAN = "plan.json";
 
     private Folders() {}
 

@@ -8,7 +8,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.app.InputFault;
 import weekwright.engine.Engine;
@@ -29,17 +28,27 @@ public final class Calendars {
     private final WrittenCalendar before;
     private final int least;
     private final List<Written> entries = new ArrayList<>();
+    private int live;
     private int added;
     private int changed;
     private int cancelled;
 
-    private Calendars(Scenario scenario, String stamp, WrittenCalendar before, int least) {
+    private Calendars(Scenario scenario, Writing writing) {
         this.scenario = scenario;
         this.zone = scenario.zone();
-        this.stamp = stamp;
-        this.before = before;
-        this.least = least;
+        this.stamp = writing.stamp();
+        this.before = writing.before();
+        this.least = writing.least();
     }
+
+    /**
+     * One of several writings of a calendar.
+     *
+     * @param stamp when it is written
+     * @param before what was written the last time
+     * @param least the least SEQUENCE of what is new in it
+     */
+    private record Writing(String stamp, WrittenCalendar before, int least) {}
 
     /**
      * A plan as it once was.
@@ -89,35 +98,38 @@ public final class Calendars {
         String of = Timetable.uid(scenario, whose, "calendar").toString();
         WrittenCalendar written =
                 before == null ? WrittenCalendar.NONE : WrittenCalendar.read(before.file(), before.text(), of);
-        Calendars calendar = new Calendars(scenario, CalendarLines.utc(now), written, 0);
-        List<CalendarEntry> entries = Timetable.of(scenario, judged.plan(), whose);
-        entries.forEach(calendar::add);
-        calendar.keep();
-        return new Made(calendar.text(of), calendar.said(entries.size(), before != null));
+        return filled(scenario, judged.plan(), whose, new Writing(CalendarLines.utc(now), written, 0))
+                .made(whose, before != null);
     }
 
     /**
      * Makes the calendar of a folder from all that its plan was, so that it follows every earlier one that was made of it,
      * though nobody has kept them: an entry bears the number of the revision that changed it last.
      *
-     * @param editions the plans in order, the one in force last; at least one
+     * @param before the calendar of all earlier plans, or null for the first
+     * @return the calendar with this plan, to be followed in turn
      */
-    public static Made of(List<Edition> editions) {
-        WrittenCalendar before = WrittenCalendar.NONE;
-        Made made = null;
-        for (Edition edition : editions) {
-            Scenario scenario = edition.scenario();
-            Calendars calendar = new Calendars(scenario, CalendarLines.utc(edition.at()), before, edition.number());
-            List<CalendarEntry> entries = Timetable.of(scenario, edition.plan(), edition.whose());
-            entries.forEach(calendar::add);
-            calendar.keep();
-            before = calendar.written();
-            made = new Made(
-                    calendar.text(
-                            Timetable.uid(scenario, edition.whose(), "calendar").toString()),
-                    calendar.said(entries.size(), true));
-        }
-        return Objects.requireNonNull(made, "a calendar is made of one plan at least");
+    public static Calendars follow(@Nullable Calendars before, Edition edition) {
+        WrittenCalendar written = before == null ? WrittenCalendar.NONE : before.written();
+        Writing writing = new Writing(CalendarLines.utc(edition.at()), written, edition.number());
+        return filled(edition.scenario(), edition.plan(), edition.whose(), writing);
+    }
+
+    /** As it is to be written for whoever reads it. */
+    public Made made(Whose whose) {
+        return made(whose, true);
+    }
+
+    private static Calendars filled(Scenario scenario, Plan plan, Whose whose, Writing writing) {
+        Calendars calendar = new Calendars(scenario, writing);
+        Timetable.of(scenario, plan, whose).forEach(calendar::add);
+        calendar.live = calendar.entries.size();
+        calendar.keep();
+        return calendar;
+    }
+
+    private Made made(Whose whose, boolean again) {
+        return new Made(text(Timetable.uid(scenario, whose, "calendar").toString()), said(again));
     }
 
     private WrittenCalendar written() {
@@ -195,7 +207,7 @@ public final class Calendars {
                 .forEach(other -> lines.addAll(other.raw()));
     }
 
-    private String said(int live, boolean again) {
+    private String said(boolean again) {
         String entries = live == 1 ? "1 entry" : live + " entries";
         return again
                 ? entries + ": " + added + " new, " + changed + " changed, " + cancelled + " cancelled."

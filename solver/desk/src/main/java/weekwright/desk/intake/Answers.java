@@ -18,12 +18,12 @@ import weekwright.desk.app.InputFault;
 import weekwright.model.Nearest;
 
 /**
- * What a coach has said of all that a file leaves open, by the name of each answer. The names are those of the options on the
- * command line, so that a question can say what to write; a page may use them for its fields.
+ * What a coach has said of all that a file leaves open, by the name of each answer, and how the place where answers are given
+ * speaks of them, so that a question can say what to do: options of a command, fields of a page.
  */
 public final class Answers {
     /** Nothing is said yet. */
-    public static final Answers NONE = new Answers(Map.of());
+    public static final Answers NONE = in(new OptionWording());
 
     /** 03/04 is the third of April. */
     public static final String DAY_FIRST = "day-first";
@@ -64,9 +64,61 @@ public final class Answers {
     private static final Pattern OF_ROW = Pattern.compile("(\\d{1,6})=(.+)");
 
     private final Map<String, List<String>> given;
+    private final Wording wording;
 
-    private Answers(Map<String, List<String>> given) {
+    private Answers(Map<String, List<String>> given, Wording wording) {
         this.given = given;
+        this.wording = wording;
+    }
+
+    /** How answers are spoken of where they are given. */
+    public interface Wording {
+        /**
+         * An answer.
+         *
+         * @param value what to answer, for example; empty for the answer as such
+         */
+        String of(String answer, String value);
+
+        /**
+         * An answer about one row.
+         *
+         * @param value what to answer, for example; empty where the row says all
+         */
+        String ofRow(String answer, int row, String value);
+    }
+
+    /** As on the command line: {@code --time 15:00}, {@code --time 4=15:00}. */
+    private static final class OptionWording implements Wording {
+        @Override
+        public String of(String answer, String value) {
+            return "--" + answer + (value.isEmpty() ? "" : " " + value);
+        }
+
+        @Override
+        public String ofRow(String answer, int row, String value) {
+            return "--" + answer + " " + row + (value.isEmpty() ? "" : "=" + value);
+        }
+    }
+
+    /** Nothing is said yet, where answers are spoken of in other words. */
+    public static Answers in(Wording wording) {
+        return new Answers(Map.of(), wording);
+    }
+
+    /** How a coach gives an answer. */
+    public String way(String answer) {
+        return wording.of(answer, "");
+    }
+
+    /** How a coach gives an answer, with an example. */
+    public String way(String answer, String example) {
+        return wording.of(answer, example);
+    }
+
+    /** How a coach gives an answer about one row. */
+    String wayOfRow(String answer, int row, String example) {
+        return wording.ofRow(answer, row, example);
     }
 
     /** These answers and one more. */
@@ -75,7 +127,7 @@ public final class Answers {
         List<String> values = new ArrayList<>(more.getOrDefault(name, List.of()));
         values.add(value);
         more.put(name, List.copyOf(values));
-        return new Answers(Map.copyOf(more));
+        return new Answers(Map.copyOf(more), wording);
     }
 
     /** These answers and a yes. */
@@ -90,7 +142,7 @@ public final class Answers {
     /** Whether a yes was given to one of two that exclude each other; nothing where to neither. */
     public Optional<Boolean> either(String yes, String no) {
         if (says(yes) && says(no)) {
-            throw new InputFault("give --" + yes + " or --" + no + ", not both");
+            throw new InputFault("give " + way(yes) + " or " + way(no) + ", not both");
         }
         return says(yes) || says(no) ? Optional.of(says(yes)) : Optional.empty();
     }
@@ -113,7 +165,7 @@ public final class Answers {
     /** The zone of times that name none. */
     public Optional<ZoneId> zone() {
         String zone = last(ZONE);
-        return zone == null ? Optional.empty() : Optional.of(zone("--zone is", zone));
+        return zone == null ? Optional.empty() : Optional.of(zone(way(ZONE) + " is", zone));
     }
 
     /** What a zone of the file is. */
@@ -122,7 +174,7 @@ public final class Answers {
                 .filter(answer -> answer.lastIndexOf('=') > 0
                         && answer.substring(0, answer.lastIndexOf('=')).equals(name))
                 .findFirst()
-                .map(answer -> zone("--zone-of says", answer.substring(answer.lastIndexOf('=') + 1)));
+                .map(answer -> zone(way(ZONE_OF) + " says", answer.substring(answer.lastIndexOf('=') + 1)));
     }
 
     private static ZoneId zone(String said, String name) {
@@ -151,11 +203,11 @@ public final class Answers {
         return forAll == null ? Optional.empty() : Optional.of(time(forAll));
     }
 
-    private static LocalTime time(String text) {
+    private LocalTime time(String text) {
         try {
             return LocalTime.parse(text);
         } catch (DateTimeException e) {
-            throw new InputFault("--time is \"" + text + "\": give a time such as 15:00, or of one row 4=15:00");
+            throw new InputFault(way(TIME) + " is \"" + text + "\": give a time such as 15:00, or of one row 4=15:00");
         }
     }
 
@@ -166,7 +218,7 @@ public final class Answers {
             return OptionalInt.empty();
         }
         if (!minutes.matches("[1-9]\\d{0,3}")) {
-            throw new InputFault("--minutes is \"" + minutes + "\": give whole minutes, such as 110");
+            throw new InputFault(way(MINUTES) + " is \"" + minutes + "\": give whole minutes, such as 110");
         }
         return OptionalInt.of(Integer.parseInt(minutes));
     }
@@ -177,7 +229,8 @@ public final class Answers {
         try {
             return name == null ? null : Charset.forName(name);
         } catch (IllegalArgumentException e) {
-            throw new InputFault("--encoding is \"" + name + "\", which is not known: give one such as windows-1252");
+            throw new InputFault(
+                    way(ENCODING) + " is \"" + name + "\", which is not known: give one such as windows-1252");
         }
     }
 
@@ -188,7 +241,7 @@ public final class Answers {
             int equals = answer.indexOf('=');
             if (equals < 1) {
                 throw new InputFault(
-                        "--column is \"" + answer + "\": say what a column holds, such as date=\"Match day\"");
+                        way(COLUMN) + " is \"" + answer + "\": say what a column holds, such as date=\"Match day\"");
             }
             columns.put(answer.substring(0, equals), answer.substring(equals + 1));
         }
@@ -209,7 +262,7 @@ public final class Answers {
             for (String part : answer.split(",", -1)) {
                 Matcher rows = ROWS.matcher(part.strip());
                 if (!rows.matches()) {
-                    throw new InputFault("--" + name + " is \"" + answer + "\": give rows such as 3,5-9");
+                    throw new InputFault(way(name) + " is \"" + answer + "\": give rows such as 3,5-9");
                 }
                 int first = Integer.parseInt(rows.group(1));
                 int last = rows.group(2) == null ? first : Integer.parseInt(rows.group(2));
@@ -225,7 +278,7 @@ public final class Answers {
             Matcher ofRow = OF_ROW.matcher(answer);
             if (!ofRow.matches()) {
                 throw new InputFault(
-                        "--same is \"" + answer + "\": give a row and an id of the scenario, such as 4=r18");
+                        way(SAME) + " is \"" + answer + "\": give a row and an id of the scenario, such as 4=r18");
             }
             if (Integer.parseInt(ofRow.group(1)) == row) {
                 return Optional.of(ofRow.group(2));

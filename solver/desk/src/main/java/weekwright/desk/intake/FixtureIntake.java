@@ -138,14 +138,15 @@ final class FixtureIntake {
         }
         Instant start = start(entry, when, known);
         if (start == null) {
-            questions.add("Some rows have no time: say when they start with --time 15:00, or for one row"
-                    + " --time 4=15:00, or leave them out with --leave-out 4.");
+            questions.add("Some rows have no time: say when they start with " + answers.way(Answers.TIME, "15:00")
+                    + ", or for one row " + answers.wayOfRow(Answers.TIME, 4, "15:00") + ", or leave them out with "
+                    + answers.wayOfRow(Answers.LEAVE_OUT, 4, "") + ".");
             return rows.asked(entry, and(entry.remarks().doubts(), List.of("no time")));
         }
         OptionalInt minutes = minutes(entry, known, start);
         if (minutes.isEmpty()) {
-            questions.add("Some rows do not say how long they last: give --minutes 110, from the start to the end,"
-                    + " intervals included.");
+            questions.add("Some rows do not say how long they last: give " + answers.way(Answers.MINUTES, "110")
+                    + ", from the start to the end, intervals included.");
             return rows.asked(entry, and(entry.remarks().doubts(), List.of("no end")));
         }
         doubts(entry, start);
@@ -206,7 +207,7 @@ final class FixtureIntake {
                 : rows.passed(
                         entry,
                         PastFixtures.isInReach(scenario, when.date())
-                                ? "before the plan; --past takes it as played"
+                                ? "before the plan; " + answers.way(Answers.PAST) + " takes it as played"
                                 : "before the plan");
     }
 
@@ -270,8 +271,8 @@ final class FixtureIntake {
 
     private String rival(Found entry, Fixture rival) {
         return "the scenario has \"" + rival.label() + "\" on "
-                + Times.day(rival.start().instant(zone), zone) + "; if it is the same, say --same " + entry.row() + "="
-                + rival.id();
+                + Times.day(rival.start().instant(zone), zone) + "; if it is the same, say "
+                + answers.wayOfRow(Answers.SAME, entry.row(), rival.id());
     }
 
     private List<String> notes() {

@@ -69,7 +69,7 @@ final class MinuteIntake {
         LocalDate date = at.cell(Column.DATE).isEmpty() ? null : dates.date(at.cell(Column.DATE));
         if (named.isEmpty() && date == null) {
             throw new IllegalArgumentException(
-                    "it names no fixture: give its id or its date, or --fixture for all rows");
+                    "it names no fixture: give its id or its date, or say which fixture it is for all rows");
         }
         List<Fixture> found = scenario.fixtures().stream()
                 .filter(fixture -> named.isEmpty()

@@ -51,7 +51,12 @@ final class PastFixtures {
         }
         OptionalInt minutes = minutes(entry, start);
         return minutes.isEmpty()
-                ? Row.still(entry.row(), entry.place(), Verdict.ASKED, text, List.of("no end: give --minutes 110"))
+                ? Row.still(
+                        entry.row(),
+                        entry.place(),
+                        Verdict.ASKED,
+                        text,
+                        List.of("no end: give " + answers.way(Answers.MINUTES, "110")))
                 : added(entry, entry(moment, family, minutes.getAsInt()), text);
     }
 

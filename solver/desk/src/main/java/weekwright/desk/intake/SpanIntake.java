@@ -75,7 +75,10 @@ final class SpanIntake {
         Instant start = from.instant() == null ? midnight(from.date()) : from.instant();
         Instant end = end(entry, from, start);
         if (end == null) {
-            return still(entry, Verdict.UNREADABLE, "it has no end; --minutes says how long such a row lasts");
+            return still(
+                    entry,
+                    Verdict.UNREADABLE,
+                    "it has no end; " + answers.way(Answers.MINUTES) + " says how long such a row lasts");
         }
         if (!end.isAfter(start)) {
             return still(entry, Verdict.UNREADABLE, "it ends before it begins");
@@ -211,7 +214,8 @@ final class SpanIntake {
         if (answers.says(Answers.REPLACE)) {
             others.forEach(old -> rows.add(gone(rows.size() + 1, old)));
         } else {
-            notes.add("In the scenario and not in the file, so they stay (--replace takes them out): "
+            notes.add("In the scenario and not in the file, so they stay (" + answers.way(Answers.REPLACE)
+                    + " takes them out): "
                     + String.join(
                             ", ",
                             others.stream().limit(MOST_LISTED).map(this::text).toList())

@@ -33,13 +33,13 @@ record SpanOwner(
         String facility = wanted.facility();
         String athlete = wanted.athlete();
         if (closures && facility == null) {
-            throw new InputFault("say which facility is closed with --facility, one of "
+            throw new InputFault("say which facility is closed, one of "
                     + String.join(
                             ", ",
                             scenario.facilities().stream().map(Facility::id).toList()));
         }
         if (wanted.what() == What.AWAY && facility != null) {
-            throw new InputFault("a facility is not away: give --as closures");
+            throw new InputFault("a facility is not away: take it as closures");
         }
         if (facility != null) {
             return of(wanted.facility(scenario, facility));

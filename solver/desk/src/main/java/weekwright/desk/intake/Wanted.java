@@ -58,7 +58,7 @@ public record Wanted(
     /** The group that is named, or the only one. */
     Group group(Scenario scenario) {
         if (group == null && scenario.groups().size() != 1) {
-            throw new InputFault("the scenario has several groups: say for which with --group, one of "
+            throw new InputFault("the scenario has several groups: say for which, one of "
                     + String.join(
                             ", ", scenario.groups().stream().map(Group::id).toList()));
         }

@@ -103,7 +103,9 @@ final class LogRoutes extends FormRoutes<LogForm> {
         if (!entry.done()) {
             return "missed";
         }
-        return "done, " + entry.minutes() + " min" + (entry.rpe() == null ? "" : ", RPE " + plain(entry.rpe()));
+        int reports = entry.people().size();
+        return "done, " + entry.minutes() + " min" + (entry.rpe() == null ? "" : ", RPE " + plain(entry.rpe()))
+                + (reports == 0 ? "" : reports == 1 ? ", 1 athlete reported" : ", " + reports + " athletes reported");
     }
 
     private static String plain(double value) {

@@ -13,11 +13,12 @@ import weekwright.desk.app.Sheeting;
 import weekwright.desk.app.Workplace;
 import weekwright.desk.app.Workplace.Seen;
 import weekwright.desk.export.BriefHtml;
-import weekwright.desk.export.Calendars;
 import weekwright.desk.export.SheetHtml;
 import weekwright.desk.export.SheetPdf;
 import weekwright.desk.export.Tables;
 import weekwright.desk.export.Wall;
+import weekwright.desk.page.CalendarCourses.Now;
+import weekwright.desk.page.CalendarCourses.Past;
 import weekwright.desk.store.Outcome;
 import weekwright.desk.view.BriefPage;
 import weekwright.desk.view.BriefPages;
@@ -46,6 +47,7 @@ final class PaperRoutes {
     private static final String CALENDAR = "text/calendar; charset=utf-8";
     private static final String TABLE = "text/csv; charset=utf-8";
 
+    private final CalendarCourses calendars = new CalendarCourses();
     private final WeekRoutes weeks;
     private final Templates templates;
     private final Clock clock;
@@ -200,7 +202,7 @@ final class PaperRoutes {
             throw new InputFault("say for whom the calendar is: a group or an athlete");
         }
         String id = reader.substring(reader.indexOf(':') + 1);
-        String text = Calendars.of(new Editions(reader).of(place, seen)).text();
+        String text = calendars.text(request.pathParam("folder"), reader, Past.of(place), Now.of(seen));
         Paper.file(request, "calendar " + id, ".ics", CALENDAR, text.getBytes(StandardCharsets.UTF_8));
     }
 

@@ -10,7 +10,6 @@ import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.intake.Answers;
 import weekwright.desk.intake.Preview;
@@ -22,9 +21,18 @@ import weekwright.desk.view.TakePage.Answer;
 
 /** The form for what is taken in: what was sent, what is answered, what was understood. */
 final class TakeForms {
-    private static final Pattern OPTION = Pattern.compile("--([a-z]+(?:-[a-z]+)*)");
     private static final Map<String, String> YES = new LinkedHashMap<>();
     private static final Map<String, String> TEXTS = new LinkedHashMap<>();
+    /** What stands beside each row. */
+    private static final Map<String, String> OF_ROW = Map.of(
+            Answers.ACCEPT,
+            "Right as it stands",
+            Answers.LEAVE_OUT,
+            "Not wanted",
+            Answers.SAME,
+            "Is this one of the week",
+            Answers.TIME,
+            "Start");
 
     static {
         YES.put(Answers.DAY_FIRST, "03/04 is the third of April");
@@ -43,6 +51,24 @@ final class TakeForms {
     }
 
     private TakeForms() {}
+
+    /** Answers are spoken of by the labels of their fields. */
+    private static final class FieldWording implements Answers.Wording {
+        @Override
+        public String of(String answer, String value) {
+            String label = YES.getOrDefault(answer, TEXTS.getOrDefault(answer, OF_ROW.getOrDefault(answer, answer)));
+            return quoted(label.replaceFirst(", such as .*", ""), value);
+        }
+
+        @Override
+        public String ofRow(String answer, int row, String value) {
+            return quoted(OF_ROW.getOrDefault(answer, answer), value);
+        }
+
+        private static String quoted(String label, String value) {
+            return "“" + label + "”" + (value.isEmpty() ? "" : ": " + value);
+        }
+    }
 
     /** The bytes that were pasted, opened or carried along; empty where there are none. */
     static byte[] bytes(Context request) {
@@ -83,7 +109,7 @@ final class TakeForms {
 
     /** What was answered. */
     static Answers answers(Context request) {
-        Answers answers = Answers.NONE;
+        Answers answers = Answers.in(new FieldWording());
         for (Map.Entry<String, List<String>> sent : request.formParamMap().entrySet()) {
             for (String value : sent.getValue()) {
                 answers = value.isBlank() ? answers : answer(answers, sent.getKey(), value.strip());
@@ -120,7 +146,7 @@ final class TakeForms {
                     row.place(),
                     row.verdict().word(),
                     row.text(),
-                    row.remarks().stream().map(TakeForms::worded).toList(),
+                    row.remarks(),
                     row.verdict().isOpen() || !said.isEmpty(),
                     said.equals(Answers.ACCEPT),
                     said.equals(Answers.LEAVE_OUT),
@@ -128,11 +154,11 @@ final class TakeForms {
                     Guards.field(request.formParam("same-" + row.number()))));
         }
         return new TakePage.Preview(
-                preview.how().stream().map(TakeForms::worded).toList(),
+                preview.how(),
                 preview.counts(),
-                preview.questions().stream().map(TakeForms::worded).toList(),
+                preview.questions(),
                 rows,
-                preview.notes().stream().map(TakeForms::worded).toList(),
+                preview.notes(),
                 preview.open().size(),
                 given(request));
     }
@@ -143,26 +169,5 @@ final class TakeForms {
         TEXTS.forEach(
                 (name, label) -> answers.add(new Answer(name, label, false, Guards.field(request.formParam(name)))));
         return answers;
-    }
-
-    /** A sentence that names an answer by its option on the command line, with the words of the form instead. */
-    static String worded(String sentence) {
-        return OPTION.matcher(sentence)
-                .replaceAll(found -> java.util.regex.Matcher.quoteReplacement(word(found.group(1))));
-    }
-
-    private static String word(String name) {
-        String label = YES.getOrDefault(name, TEXTS.get(name));
-        if (label != null) {
-            return "“" + label.replaceFirst(", such as .*", "") + "”";
-        }
-        return switch (name) {
-            case "accept" -> "“Right as it stands”";
-            case "leave-out" -> "“Not wanted”";
-            case "same" -> "“Is this one of the week”";
-            case "rest" -> "“Leave out what is still asked about”";
-            case "group", "athlete", "facility", "fixture" -> "“Of whom or what”";
-            default -> name.replace('-', ' ');
-        };
     }
 }

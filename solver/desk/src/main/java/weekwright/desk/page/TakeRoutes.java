@@ -76,7 +76,7 @@ final class TakeRoutes {
                 owners(scenario, owner),
                 pasted,
                 content,
-                problems.stream().map(TakeForms::worded).toList(),
+                problems,
                 preview);
     }
 

@@ -15,4 +15,12 @@
       }
     });
   });
+
+  // What takes some seconds says so meanwhile; whoever comes back to the page finds it as it was.
+  document.addEventListener('submit', (event) => {
+    event.target.querySelectorAll('[data-busy]').forEach((one) => { one.textContent = one.dataset.busy; });
+  });
+  window.addEventListener('pageshow', () => {
+    document.querySelectorAll('[data-busy]').forEach((one) => { one.textContent = ''; });
+  });
 })();

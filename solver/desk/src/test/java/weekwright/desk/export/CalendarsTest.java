@@ -189,6 +189,14 @@ class CalendarsTest {
         return new Calendars.Edition(number, MONDAY.plusSeconds(number), WEEK, judged.plan(), squad(WEEK));
     }
 
+    private static OtherReader followed(Calendars.Edition... editions) {
+        Calendars calendar = null;
+        for (Calendars.Edition edition : editions) {
+            calendar = Calendars.follow(calendar, edition);
+        }
+        return OtherReader.of(calendar.made(squad(WEEK)).text());
+    }
+
     @Test
     void a_calendar_of_a_folder_follows_all_earlier_ones_though_nobody_kept_them() {
         Judged moved =
@@ -196,13 +204,10 @@ class CalendarsTest {
         Judged without = Plans.judged(WEEK, Plans.HEAVY, Plans.SPEED);
         String upper = new Names(WEEK).family("upper-strength");
 
-        OtherReader second =
-                OtherReader.of(Calendars.of(List.of(edition(2, PLAN))).text());
-        OtherReader fourth = OtherReader.of(
-                Calendars.of(List.of(edition(2, PLAN), edition(4, moved))).text());
+        OtherReader second = followed(edition(2, PLAN));
+        OtherReader fourth = followed(edition(2, PLAN), edition(4, moved));
         // Revision 2 is kept no longer: numbers only rise.
-        OtherReader seventh = OtherReader.of(
-                Calendars.of(List.of(edition(4, moved), edition(7, without))).text());
+        OtherReader seventh = followed(edition(4, moved), edition(7, without));
 
         assertThat(second.event(upper).sequence()).isEqualTo(2);
         assertThat(fourth.event(upper).sequence()).as("moved").isEqualTo(4);

@@ -263,7 +263,7 @@ class FixtureIntakeTest {
         Scenario two = Scenarios.read("two-groups");
 
         assertThatThrownBy(() -> fixtures("plain.ics", two, Answers.NONE))
-                .hasMessage("the scenario has several groups: say for which with --group, one of "
+                .hasMessage("the scenario has several groups: say for which, one of "
                         + two.groups().get(0).id() + ", " + two.groups().get(1).id());
         assertThatThrownBy(() -> Intake.preview(
                         file("plain.ics"),
@@ -276,7 +276,7 @@ class FixtureIntakeTest {
         assertThatThrownBy(() -> Intake.preview(file("plain.ics"), march(), Wanted.of(What.MARKS), Answers.NONE))
                 .hasMessage("marks are taken from a table (CSV), and this is a calendar");
         assertThatThrownBy(() -> Intake.preview(file("plain.ics"), march(), Wanted.of(What.CLOSURES), Answers.NONE))
-                .hasMessage("say which facility is closed with --facility, one of hall");
+                .hasMessage("say which facility is closed, one of hall");
     }
 
     @Test

@@ -238,8 +238,8 @@ class TablesTest {
                 .hasMessage("the table has more than 10,000 rows: a season has some hundreds");
         byte[] old = "date;event\n06.03.2027;Städte\n".getBytes(java.nio.charset.Charset.forName("windows-1252"));
         assertThatThrownBy(() -> Intake.preview(old, march(), Wanted.FIXTURES, Answers.NONE))
-                .hasMessage("the table is not text in UTF-8: save it as \"CSV UTF-8\", or name its encoding, such as"
-                        + " --encoding windows-1252");
+                .hasMessage("the table is not text in UTF-8: save it as \"CSV UTF-8\", or say how its letters are"
+                        + " written, such as windows-1252");
         assertThat(rows(Intake.preview(
                         old, march(), Wanted.FIXTURES, Answers.NONE.with(Answers.ENCODING, "windows-1252"))))
                 .containsExactly("asked: Sat 2027-03-06 · Städte | no time");

@@ -91,7 +91,7 @@ class LogTest {
         assertThat(person.rpe()).isEqualTo(8);
         assertThat(person.minutes()).isEqualTo(90);
         assertThat(person.results().get(0).seconds()).containsExactly(4.21, 4.18);
-        assertThat(browser.get("/w/w/log?day=2027-02-13").body()).contains("done, 110 min, RPE 7");
+        assertThat(browser.get("/w/w/log?day=2027-02-13").body()).contains("done, 110 min, RPE 7, 1 athlete reported");
         assertThat(browser.get("/w/w/load").body()).contains("Reported up to Sat 13 Feb.");
 
         send(match(), "do", "delete");

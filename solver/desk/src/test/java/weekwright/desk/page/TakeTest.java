@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -86,6 +87,19 @@ class TakeTest {
 
         HttpResponse<String> answered = take("fixtures", rows, "do", "preview", "month-first", "yes");
         assertThat(answered.body()).contains("2027-03-04 15:00");
+    }
+
+    @Test
+    void a_question_names_the_fields_in_which_it_is_answered() {
+        String text = Jsoup.parse(take("fixtures", "Date\tMatch\n2027-02-17\tCup tie\n", "do", "preview")
+                        .body())
+                .text();
+
+        assertThat(text)
+                .contains(
+                        "Some rows have no time: say when they start with “Start of all rows that have only a date”: 15:00,"
+                                + " or for one row “Start”: 15:00, or leave them out with “Not wanted”.")
+                .doesNotContain("--");
     }
 
     @Test

@@ -116,7 +116,7 @@ final class ContentLines {
             return charset.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
         } catch (CharacterCodingException e) {
             throw new InputFault("line " + number + " is not text in " + charset.name()
-                    + ": save the file in UTF-8, or name its encoding, such as --encoding windows-1252");
+                    + ": save the file in UTF-8, or say how its letters are written, such as windows-1252");
         }
     }
 

@@ -75,7 +75,8 @@ final class EventReader {
         String name = time.zone();
         if (name == null) {
             ZoneId zone = answers.zone().orElse(scenario.zone());
-            how.add("Times without a zone are read as times in " + zone + " (--zone says otherwise).");
+            how.add("Times without a zone are read as times in " + zone + " (" + answers.way(Answers.ZONE)
+                    + " says otherwise).");
             return Optional.of(LocalClock.of(zone));
         }
         Optional<LocalClock> clock = zones.clock(name);

@@ -93,8 +93,8 @@ final class Zones {
     List<String> questions() {
         return unknown.stream()
                 .map(name -> "The calendar uses a zone \"" + shown(name)
-                        + "\", which it does not describe and which is none of the world's: say what it is with"
-                        + " --zone-of \"" + shown(name) + "=Europe/Dublin\".")
+                        + "\", which it does not describe and which is none of the world's: say what it is with "
+                        + answers.way(Answers.ZONE_OF, "\"" + shown(name) + "=Europe/Dublin\"") + ".")
                 .toList();
     }
 

@@ -43,17 +43,20 @@ public final class DateText {
     }
 
     private final Order order;
+    private final Answers answers;
     private @Nullable String undecided;
 
-    private DateText(Order order) {
+    private DateText(Order order, Answers answers) {
         this.order = order;
+        this.answers = answers;
     }
 
     /** A reader for cells that were written by one hand. */
     public static DateText of(List<String> cells, Answers answers) {
         Optional<Boolean> said = answers.either(Answers.DAY_FIRST, Answers.MONTH_FIRST);
-        return new DateText(said.map(dayFirst -> dayFirst ? Order.DAY_FIRST : Order.MONTH_FIRST)
-                .orElseGet(() -> order(cells)));
+        Order order = said.map(dayFirst -> dayFirst ? Order.DAY_FIRST : Order.MONTH_FIRST)
+                .orElseGet(() -> order(cells));
+        return new DateText(order, answers);
     }
 
     private static Order order(List<String> cells) {
@@ -154,10 +157,11 @@ public final class DateText {
         if (undecided == null) {
             return null;
         }
+        String say = "say " + answers.way(Answers.DAY_FIRST) + " or " + answers.way(Answers.MONTH_FIRST) + ".";
         return order == Order.BOTH
                 ? "Of the dates some can only have the day first and some only the month: dates such as " + undecided
-                        + " cannot be read. Write all of them in one way, or say --day-first or --month-first."
-                : "Dates such as " + undecided + " can be read in two ways: say --day-first or --month-first.";
+                        + " cannot be read. Write all of them in one way, or " + say
+                : "Dates such as " + undecided + " can be read in two ways: " + say;
     }
 
     /** How dates with two numbers were read, or null where none told. */

@@ -18,19 +18,22 @@ public final class NumberText {
     /** Comma or point; null where nobody knows. */
     private final @Nullable String decimal;
 
-    private NumberText(@Nullable String decimal) {
+    private final Answers answers;
+
+    private NumberText(@Nullable String decimal, Answers answers) {
         this.decimal = decimal;
+        this.answers = answers;
     }
 
     /** A reader for numbers that were written by one hand. */
     public static NumberText of(List<String> cells, Answers answers) {
         Optional<Boolean> said = answers.either(Answers.DECIMAL_COMMA, Answers.DECIMAL_POINT);
         if (said.isPresent()) {
-            return new NumberText(said.get() ? "," : ".");
+            return new NumberText(said.get() ? "," : ".", answers);
         }
         boolean comma = cells.stream().anyMatch(cell -> tells(cell, ","));
         boolean point = cells.stream().anyMatch(cell -> tells(cell, "."));
-        return new NumberText(comma == point ? null : comma ? "," : ".");
+        return new NumberText(comma == point ? null : comma ? "," : ".", answers);
     }
 
     /** Whether a number can only be read with this sign before the decimals: other than three digits follow it. */
@@ -65,7 +68,8 @@ public final class NumberText {
         }
         if (decimal == null) {
             throw new IllegalArgumentException(Table.cut(cell) + " is " + text.replaceAll("[.,]", "") + " or "
-                    + text.replace(',', '.') + "; say --decimal-comma or --decimal-point");
+                    + text.replace(',', '.') + "; say " + answers.way(Answers.DECIMAL_COMMA) + " or "
+                    + answers.way(Answers.DECIMAL_POINT));
         }
         return Double.parseDouble(text.replace(sign, ""));
     }

@@ -33,7 +33,7 @@ public record Table(Map<Column, Integer> columns, List<TableText.Cells> rows, Li
         Map<String, String> said = said(what, answers);
         for (int i = 0; i < Math.min(HEAD, text.rows().size()); i++) {
             TableText.Cells head = text.rows().get(i);
-            Map<Column, Integer> columns = columns(head, what, said);
+            Map<Column, Integer> columns = columns(head, what, said, answers);
             if (Column.needed(what).stream().anyMatch(columns::containsKey)) {
                 List<TableText.Cells> rows =
                         text.rows().subList(i + 1, text.rows().size());
@@ -53,8 +53,9 @@ public record Table(Map<Column, Integer> columns, List<TableText.Cells> rows, Li
                         .filter(column -> !Column.needed(what).contains(column))
                         .map(Column::example)
                         .collect(Collectors.joining(", "))
-                + ". Say what a column holds with --column "
-                + Column.needed(what).iterator().next().id() + "=HEADING");
+                + ". Say what a column holds with "
+                + answers.way(
+                        Answers.COLUMN, Column.needed(what).iterator().next().id() + "=HEADING"));
     }
 
     private static Map<String, String> said(What what, Answers answers) {
@@ -62,15 +63,16 @@ public record Table(Map<Column, Integer> columns, List<TableText.Cells> rows, Li
         Map<String, String> said = new LinkedHashMap<>();
         answers.columns().forEach((id, heading) -> {
             if (!ids.contains(id)) {
-                throw new InputFault("--column says \"" + cut(id) + "\", and no column holds that: known are "
-                        + String.join(", ", ids));
+                throw new InputFault(answers.way(Answers.COLUMN) + " says \"" + cut(id)
+                        + "\", and no column holds that: known are " + String.join(", ", ids));
             }
             said.put(plain(heading), id);
         });
         return said;
     }
 
-    private static Map<Column, Integer> columns(TableText.Cells head, What what, Map<String, String> said) {
+    private static Map<Column, Integer> columns(
+            TableText.Cells head, What what, Map<String, String> said, Answers answers) {
         Map<Column, Integer> columns = new EnumMap<>(Column.class);
         Set<Column> wanted = Column.of(what);
         List<String> headings = head.cells().stream().map(Table::plain).toList();
@@ -92,20 +94,23 @@ public record Table(Map<Column, Integer> columns, List<TableText.Cells> rows, Li
                 wanted.stream()
                         .filter(column -> column.isCalled(heading) && !settled.contains(column))
                         .findFirst()
-                        .ifPresent(column -> put(columns, column, here, head));
+                        .ifPresent(column -> put(columns, column, here, head, answers));
             }
         }
         return columns;
     }
 
-    private static void put(Map<Column, Integer> columns, Column column, int at, TableText.Cells head) {
+    private static void put(
+            Map<Column, Integer> columns, Column column, int at, TableText.Cells head, Answers answers) {
         Integer other = columns.putIfAbsent(column, at);
         if (other != null) {
             throw new InputFault("line " + head.line() + ": two columns can be the " + column.example() + ", \""
                     + cut(head.cells().get(other)) + "\" and \""
                     + cut(head.cells().get(at))
-                    + "\"; say which it is with --column " + column.id() + "=\""
-                    + cut(head.cells().get(at)) + "\"");
+                    + "\"; say which it is with "
+                    + answers.way(
+                            Answers.COLUMN,
+                            column.id() + "=\"" + cut(head.cells().get(at)) + "\""));
         }
     }
 

@@ -77,7 +77,7 @@ public record TableText(List<Cells> rows, String how) {
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
         } catch (CharacterCodingException e) {
             throw new InputFault("the table is not text in " + charset.name()
-                    + ": save it as \"CSV UTF-8\", or name its" + " encoding, such as --encoding windows-1252");
+                    + ": save it as \"CSV UTF-8\", or say how its letters are written, such as windows-1252");
         }
     }
 

@@ -78,8 +78,8 @@ public final class TimesReading {
             questions.add(order);
         }
         unknownZones.forEach(name -> questions.add("The table names a zone \"" + Table.cut(name)
-                + "\", which is none of the world's: say what it is with --zone-of \"" + Table.cut(name)
-                + "=Europe/Dublin\"."));
+                + "\", which is none of the world's: say what it is with "
+                + answers.way(Answers.ZONE_OF, "\"" + Table.cut(name) + "=Europe/Dublin\"") + "."));
         return questions;
     }
 
@@ -200,7 +200,7 @@ public final class TimesReading {
     private Optional<ZoneId> zone(String name) {
         if (name.isEmpty()) {
             ZoneId zone = answers.zone().orElse(scenario.zone());
-            how.add("Times are read as times in " + zone + " (--zone says otherwise).");
+            how.add("Times are read as times in " + zone + " (" + answers.way(Answers.ZONE) + " says otherwise).");
             return Optional.of(zone);
         }
         Optional<ZoneId> zone = answers.zoneOf(name)
