@@ -113,8 +113,16 @@ final class Standings {
     private Line line(int number) {
         Finding finding = plan.findings().get(number);
         String text = finding.text().isBlank() ? finding.title() : finding.text();
-        String cost = finding.level() == RuleLevel.TOLD ? null : Dates.number(finding.cost());
-        return new Line(cost, text, help(finding), about(finding), number);
+        return new Line(cost(finding), text, help(finding), about(finding), number);
+    }
+
+    /** A wish of a few that comes to less than a tenth for the group is still told of. */
+    private static @Nullable String cost(Finding finding) {
+        if (finding.level() == RuleLevel.TOLD) {
+            return null;
+        }
+        boolean tiny = finding.level() == RuleLevel.WANT && finding.cost() == 0;
+        return tiny ? "<0.1" : Dates.number(finding.cost());
     }
 
     private static List<String> about(Finding finding) {

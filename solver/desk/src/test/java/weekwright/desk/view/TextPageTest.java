@@ -73,6 +73,7 @@ class TextPageTest {
                                 RuleLevel.WANT, 1.4, "Heavy lower lies 66 h before the fixture, 68 are counted.", null),
                         Quayside.finding(RuleLevel.TOLD, 0, "Two fixtures lie 69 h apart.", null),
                         Quayside.finding(RuleLevel.WANT, 12, "Tuesday is a middle day.", null),
+                        Quayside.finding(RuleLevel.WANT, 0, "One of twenty-four waits 35 min.", null),
                         Quayside.finding(
                                 RuleLevel.MUST,
                                 1,
@@ -102,6 +103,7 @@ class TextPageTest {
                         Wishes unmet
                            12  Tuesday is a middle day.
                           1.4  Heavy lower lies 66 h before the fixture, 68 are counted.
+                         <0.1  One of twenty-four waits 35 min.
                         Left out
                           1 main  Maximal velocity sprinting of Match squad is not placed. What stands in the way: The place
                                   is open (96 of 312 ways).

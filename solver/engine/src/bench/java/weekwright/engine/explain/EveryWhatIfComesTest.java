@@ -8,7 +8,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * {@link WhatIfIsWhatComesTest} for every option of every session of every demo scenario: each is written into the plan, the
- * plan is read anew and judged from nothing. Takes a quarter of an hour, and so is run by hand.
+ * plan is read anew and judged from nothing. Takes a quarter of an hour and more, and so is run by hand.
  */
 class EveryWhatIfComesTest {
     static List<String> demos() {
