@@ -23,7 +23,8 @@ final class AloneRules {
     Found[] of(Session session) {
         Found[] found = new Found[session.options.length];
         for (Stimulus option : session.options) {
-            Found all = new Found(0, preferred(session, option));
+            // Somebody of those it is for must be able to come.
+            Found all = new Found(option.cohorts.length == 0 ? 1 : 0, preferred(session, option));
             for (Stimulus fixed : problem.fixed) {
                 all = sharesSomebody(option, fixed) ? all.plus(pairs.of(option, fixed)) : all;
             }
