@@ -101,9 +101,9 @@ class TextPageTest {
                           1  There is no free day.
                              What would help: hold the Monday practice on Tuesday; that costs nothing.
                         Wishes unmet
-                           12  Tuesday is a middle day.
-                          1.4  Heavy lower lies 66 h before the fixture, 68 are counted.
-                         <0.1  One of twenty-four waits 35 min.
+                            12  Tuesday is a middle day.
+                           1.4  Heavy lower lies 66 h before the fixture, 68 are counted.
+                          <0.1  One of twenty-four waits 35 min.
                         Left out
                           1 main  Maximal velocity sprinting of Match squad is not placed. What stands in the way: The place
                                   is open (96 of 312 ways).
