@@ -26,9 +26,7 @@ public final class RulesPages {
         this.base = base;
         this.scenario = scenario;
         this.group = group;
-        this.settings = group == null
-                ? RuleSettings.of(Rulebook.builtIn(), scenario)
-                : RuleSettings.of(Rulebook.builtIn(), scenario, group);
+        this.settings = settings(scenario, group);
     }
 
     /**
@@ -60,6 +58,13 @@ public final class RulesPages {
         return (int) RuleSettings.of(Rulebook.builtIn(), scenario, one).softened().stream()
                 .filter(id -> !all.contains(id))
                 .count();
+    }
+
+    /** The rules of a group, or for all where it is null. */
+    private static RuleSettings settings(Scenario scenario, @Nullable Group group) {
+        return group == null
+                ? RuleSettings.of(Rulebook.builtIn(), scenario)
+                : RuleSettings.of(Rulebook.builtIn(), scenario, group);
     }
 
     private List<Level> levels() {
@@ -113,9 +118,7 @@ public final class RulesPages {
      * @param group the group that it differs for, or null for all
      */
     static String changed(Scenario scenario, @Nullable Group group, Rule rule) {
-        RuleSettings settings = group == null
-                ? RuleSettings.of(Rulebook.builtIn(), scenario)
-                : RuleSettings.of(Rulebook.builtIn(), scenario, group);
+        RuleSettings settings = settings(scenario, group);
         List<String> parts = new ArrayList<>();
         if (settings.level(rule.id()) != rule.level()) {
             parts.add(word(settings.level(rule.id())) + " instead of " + word(rule.level()));

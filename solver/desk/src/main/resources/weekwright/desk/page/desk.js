@@ -507,9 +507,7 @@
     }
     told = asking ? document.querySelector('#notice > .notice') : null;
     const pin = document.activeElement.closest('.pins .button');
-    if (pin || !held.again) {
-      held.refocus = pin ? '.' + Array.from(pin.classList).find((name) => name.startsWith('pin-')) : null;
-    }
+    held.refocus = pin ? '.' + Array.from(pin.classList).find((name) => name.startsWith('pin-')) : null;
     if (held.session) {
       held.again = held.session;
       held.session = null;

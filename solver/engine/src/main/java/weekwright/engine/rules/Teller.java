@@ -35,19 +35,13 @@ final class Teller {
     void all(IntFunction<? extends Sink> sinks) {
         Evaluator teller = facts();
         for (Session session : problem.sessions) {
-            Stimulus at = timelines.at(session.index);
             Sink own = sinks.apply(Judge.OWN);
-            teller.placement(session, at, own);
-            teller.pins(session, at, own);
-            if (at != null) {
-                teller.pairsWithFixed(at, own);
-                teller.pairsWithPlaced(at, (rule, view, breach, heads) -> {
-                    // Each pair is seen from both sides: it is told by the later of the two.
-                    if (((PairView) view).second() == at) {
-                        own.breach(rule, view, breach, heads);
-                    }
-                });
-            }
+            session(teller, session, own, (rule, view, breach, heads) -> {
+                // Each pair is seen from both sides: it is told by the later of the two.
+                if (((PairView) view).second() == timelines.at(session.index)) {
+                    own.breach(rule, view, breach, heads);
+                }
+            });
         }
         for (int part = 0; part < scopes.count(); part++) {
             teller.scope(part, sinks.apply(part));
@@ -62,12 +56,16 @@ final class Teller {
 
     /** What a session breaks where it stands, or by not being placed, without what is only told. */
     void session(Session session, Sink sink) {
+        session(costs, session, sink, sink);
+    }
+
+    private void session(Evaluator by, Session session, Sink sink, Sink pairs) {
         Stimulus at = timelines.at(session.index);
-        costs.placement(session, at, sink);
-        costs.pins(session, at, sink);
+        by.placement(session, at, sink);
+        by.pins(session, at, sink);
         if (at != null) {
-            costs.pairsWithFixed(at, sink);
-            costs.pairsWithPlaced(at, sink);
+            by.pairsWithFixed(at, sink);
+            by.pairsWithPlaced(at, pairs);
         }
     }
 

@@ -1,7 +1,10 @@
 package weekwright.engine.testing;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
@@ -29,8 +32,22 @@ public final class TightWeeks {
         return Yardstick.of(small.withGroups(List.of(tight(group, random))));
     }
 
+    /** The same week asking for some wishes of a clash, by their names, and for nothing else. */
+    public static Scenario asking(Scenario week, Set<String> wishes) {
+        Group group = week.groups().get(0);
+        Set<String> aims = new HashSet<>();
+        for (Aim aim : group.aims()) {
+            if (wishes.contains(group.id() + "/" + aim.key() + "/" + week.firstDay())) {
+                aims.add(aim.key());
+            }
+        }
+        boolean highDays = wishes.contains(group.id() + "/high-days/" + week.firstDay());
+        assertThat(aims.size() + (highDays ? 1 : 0)).isEqualTo(wishes.size());
+        return only(week, aims, highDays);
+    }
+
     /** The same week with only some of its aims, by their keys, and with its least of high days or without. */
-    public static Scenario only(Scenario week, Set<String> aims, boolean highDays) {
+    private static Scenario only(Scenario week, Set<String> aims, boolean highDays) {
         Group group = week.groups().get(0);
         PerWeek days = group.highDays();
         PerWeek asked = days == null || highDays ? days : new PerWeek(0, days.target(), days.most());
