@@ -124,10 +124,10 @@ final class AfterFixtureRules {
         @Override
         void judge(AimView view, Sink sink) {
             Stimulus fixture = view.fixture();
-            int last = fixture.day + days;
-            if (last < 0 || last >= view.problem.calendar.days() || !somebodyListedDidNotPlay(view, fixture)) {
+            if (!somebodyListedDidNotPlay(view, fixture)) {
                 return;
             }
+            int last = fixture.day + days;
             for (int i = 0; i < view.placed(); i++) {
                 if (view.placement(i).start >= fixture.end && view.placement(i).day <= last) {
                     return;

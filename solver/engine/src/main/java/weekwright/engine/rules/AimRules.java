@@ -25,7 +25,7 @@ final class AimRules {
         void judge(AimView view, Sink sink) {
             int missing = missing(view);
             if (missing > 0 && view.aim().aim.priority() == priority) {
-                Breach breach = view.breach().days(7 * view.week(), 7 * view.week() + 6);
+                Breach breach = view.breach().week(view.week());
                 breach.addAmount(
                         view.group().heads,
                         units(this) * missing,
@@ -61,7 +61,7 @@ final class AimRules {
         void judge(AimView view, Sink sink) {
             int most = view.aim().most(view.week());
             if (view.placed() > 0 && view.counted() > most) {
-                Breach breach = view.breach().days(7 * view.week(), 7 * view.week() + 6);
+                Breach breach = view.breach().week(view.week());
                 breach.addAmount(view.group().heads, pointsPerBreach(), view.counted(), most);
                 report(sink, view, breach);
             }
@@ -87,7 +87,7 @@ final class AimRules {
             if (ofLeast + ofTarget == 0) {
                 return;
             }
-            Breach breach = view.breach().days(7 * view.week(), 7 * view.week() + 6);
+            Breach breach = view.breach().week(view.week());
             int cost = aimPoints(this, view.aim()) * (ofLeast + ofTarget);
             if (ofTarget > 0) {
                 breach.addAmount(view.group().heads, cost, view.counted(), target);
@@ -116,7 +116,7 @@ final class AimRules {
                 return;
             }
             double share = share(at.dose) - share(aim.fullest);
-            Breach breach = view.breach().days(at.day, at.day);
+            Breach breach = view.breach();
             int cost = (int) Math.round(aimPoints(this, aim) * share);
             breach.addAmount(view.group().heads, cost, at.dose.thirds(), aim.fullest.thirds());
             report(sink, view, breach);

@@ -171,7 +171,7 @@ final class BeforeFixtureRules {
                 return;
             }
             if (family.middleOrHigh(view.problem.groups.get(Math.max(0, view.first().group)))) {
-                Breach breach = view.breach().days(view.first().day, view.first().day);
+                Breach breach = view.breach();
                 addPlayers(view, breach, pointsPerBreach(), 1, 0);
                 report(sink, view, breach);
             }

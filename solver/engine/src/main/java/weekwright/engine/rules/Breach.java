@@ -14,6 +14,8 @@ public final class Breach {
     private long units;
     private int measured;
     private int limit;
+    private int lowest;
+    private int highest;
     private boolean found;
     private boolean told;
     private int firstDay;
@@ -37,11 +39,16 @@ public final class Breach {
         return this;
     }
 
-    /** Says which days it is about. */
+    /** Says which days it is about; two things, and a session that is placed, have their own. */
     Breach days(int first, int last) {
         firstDay = first;
         lastDay = last;
         return this;
+    }
+
+    /** Says which week of the plan it is about. */
+    Breach week(int number) {
+        return days(7 * number, 7 * number + 6);
     }
 
     /** Says which of several forms of the rule is broken. */
@@ -111,6 +118,8 @@ public final class Breach {
             measured = itsMeasured;
             limit = itsLimit;
         }
+        lowest = found ? Math.min(lowest, itsMeasured) : itsMeasured;
+        highest = found ? Math.max(highest, itsMeasured) : itsMeasured;
         found = true;
     }
 
@@ -147,6 +156,21 @@ public final class Breach {
     /** The limit where it is worst. */
     public int limit() {
         return limit;
+    }
+
+    /** The least that was measured of those concerned. */
+    int lowest() {
+        return lowest;
+    }
+
+    /** The most that was measured of those concerned. */
+    int highest() {
+        return highest;
+    }
+
+    /** Whether not the same was measured of all concerned. */
+    boolean differs() {
+        return lowest != highest;
     }
 
     /** First day that it is about. */

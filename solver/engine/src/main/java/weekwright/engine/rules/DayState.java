@@ -254,9 +254,7 @@ public final class DayState {
         fixture |= thing.playedBy(cohort);
         noteMet(thing, family, cohort);
         noteMinutes(thing, family, lent);
-        boolean tiring = thing.kind != Kind.HISTORY
-                && thing.demandFor(cohort) > Demands.LOW_TO
-                && family.order < FamilyInfo.TIRING_FROM;
+        boolean tiring = thing.demandFor(cohort) > Demands.LOW_TO && family.order < FamilyInfo.TIRING_FROM;
         tiringStart = tiring ? Math.min(tiringStart, thing.start) : tiringStart;
         if (thing.occupiedStart <= firstStart) {
             firstPlaced = thing.placed() || (firstPlaced && thing.occupiedStart == firstStart);

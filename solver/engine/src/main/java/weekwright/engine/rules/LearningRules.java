@@ -31,7 +31,6 @@ final class LearningRules {
                     || first.start == second.start
                     || first.family == null
                     || second.family == null
-                    || !ofToday(first, second)
                     || lentTheStart(first, second)) {
                 return;
             }
@@ -39,7 +38,7 @@ final class LearningRules {
             int later = second.family.order;
             if (earlier != FamilyInfo.NO_ORDER && later != FamilyInfo.NO_ORDER && earlier > later) {
                 boolean skill = second.learning && earlier >= tiringFrom;
-                Breach breach = view.breach().days(first.day, first.day).detail(skill ? NEW_SKILL : 0);
+                Breach breach = view.breach().detail(skill ? NEW_SKILL : 0);
                 view.addCommon(breach, skill ? newSkill : pointsPerBreach(), earlier, later);
                 report(sink, view, breach);
             }
@@ -48,10 +47,6 @@ final class LearningRules {
         /** A practice that lends its start lets the other go first. */
         private static boolean lentTheStart(Stimulus practice, Stimulus session) {
             return session.lentBy == practice && practice.lends != null && practice.lends.atStart();
-        }
-
-        private static boolean ofToday(Stimulus first, Stimulus second) {
-            return first.kind != Stimulus.Kind.HISTORY && second.kind != Stimulus.Kind.HISTORY;
         }
     }
 
@@ -80,7 +75,7 @@ final class LearningRules {
             int count = view.counted();
             int limit = Math.min(wanted.most(), Math.max(wanted.least(), count));
             if (count != limit) {
-                Breach breach = view.breach().days(7 * view.week(), 7 * view.week() + days - 1);
+                Breach breach = view.breach().week(view.week());
                 breach.addAmount(view.group().heads, pointsPerBreach() * Math.abs(count - limit), count, limit);
                 report(sink, view, breach);
             }

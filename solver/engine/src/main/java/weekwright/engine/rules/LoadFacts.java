@@ -44,10 +44,11 @@ final class LoadFacts {
             breach.add(cohort, view.heads(cohort), pointsPerBreach(), measured, limit, fixed);
         }
 
+        /** Loads of days, in tenths: what is made of them has no unit. */
         static double[] loads(GroupView view, int cohort, int first, int end) {
             double[] loads = new double[end - first];
             for (int day = first; day < end; day++) {
-                loads[day - first] = view.day(cohort, day).load / 10.0;
+                loads[day - first] = view.day(cohort, day).load;
             }
             return loads;
         }
@@ -69,9 +70,8 @@ final class LoadFacts {
 
         @Override
         void judge(GroupView view, Sink sink, int first, int end) {
-            Breach breach = view.breach().days(first, end - 1);
+            Breach breach = view.breach().week(view.week());
             int weeksOfWorst = 0;
-            boolean differ = false;
             for (int cohort : view.cohorts()) {
                 int weeks = 0;
                 long before = 0;
@@ -87,12 +87,11 @@ final class LoadFacts {
                 if (Math.abs(change) > noted + TINY) {
                     int limit = tenths(change < 0 ? -noted : change > asked + TINY ? asked : noted);
                     int measured = beyond(tenths(change), limit);
-                    differ |= breach.any() && breach.measured() != measured;
                     add(view, breach, cohort, measured, limit, first, end);
                     weeksOfWorst = breach.measured() == measured ? weeks : weeksOfWorst;
                 }
             }
-            report(sink, view, breach.detail(weeksOfWorst + (differ ? UP_TO : 0)));
+            report(sink, view, breach.detail(weeksOfWorst + (breach.differs() ? UP_TO : 0)));
         }
 
         private static boolean fixtureIn(GroupView view, int week) {
@@ -133,27 +132,21 @@ final class LoadFacts {
 
         @Override
         void judge(GroupView view, Sink sink, int first, int end) {
-            Breach breach = view.breach().days(first, end - 1);
-            boolean alike = false;
+            Breach breach = view.breach().week(view.week());
             for (int cohort : view.cohorts()) {
-                Spread spread = Spread.of(loads(view, cohort, first, end));
-                OptionalDouble monotony = spread.monotony(Spread.USUAL);
-                alike |= monotony.isEmpty() && spread.total() > 0;
+                OptionalDouble monotony =
+                        Spread.of(loads(view, cohort, first, end)).monotony(Spread.USUAL);
                 if (monotony.isPresent() && monotony.getAsDouble() > most + TINY) {
                     int measured = beyond(hundredths(monotony.getAsDouble()), limit);
-                    boolean differ = breach.any() && breach.measured() != measured;
                     add(view, breach, cohort, measured, limit, first, end);
-                    breach.detail(differ ? UP_TO : breach.detail());
                 }
             }
-            report(sink, view, breach);
-            if (alike) {
-                tellAlike(view, sink, first, end);
-            }
+            report(sink, view, breach.detail(breach.differs() ? UP_TO : 0));
+            tellAlike(view, sink, first, end);
         }
 
         private void tellAlike(GroupView view, Sink sink, int first, int end) {
-            Breach breach = view.breach().days(first, end - 1).detail(ALIKE);
+            Breach breach = view.breach().week(view.week()).detail(ALIKE);
             for (int cohort : view.cohorts()) {
                 Spread spread = Spread.of(loads(view, cohort, first, end));
                 if (spread.monotony(Spread.USUAL).isEmpty() && spread.total() > 0) {
@@ -181,24 +174,17 @@ final class LoadFacts {
 
         @Override
         void judge(GroupView view, Sink sink, int first, int end) {
-            Breach breach = view.breach().days(first, end - 1);
-            int lowest = Integer.MAX_VALUE;
-            int highest = 0;
+            Breach breach = view.breach().week(view.week());
             for (int cohort : view.cohorts()) {
                 if (view.problem.knownFrom(cohort) <= end - longDays) {
                     double[] loads = loads(view, cohort, end - longDays, end);
                     OptionalDouble ratio = LoadRatio.coupled(shortDays, longDays, loads);
                     if (ratio.isPresent()) {
-                        int measured = hundredths(ratio.getAsDouble());
-                        lowest = Math.min(lowest, measured);
-                        highest = Math.max(highest, measured);
-                        add(view, breach, cohort, measured, ALIKE, first, end);
+                        add(view, breach, cohort, hundredths(ratio.getAsDouble()), ALIKE, first, end);
                     }
                 }
             }
-            if (breach.any()) {
-                report(sink, view, breach.detail(LOWEST * lowest + highest));
-            }
+            report(sink, view, breach.detail(LOWEST * breach.lowest() + breach.highest()));
         }
     }
 

@@ -58,7 +58,7 @@ final class PackRules {
         abstract int fixtureMinutes(GroupView view, int day);
 
         private void minutes(GroupView view, Sink sink, int first, int most) {
-            Breach breach = view.breach().days(first, first + WEEK - 1);
+            Breach breach = view.breach().week(view.week());
             for (int cohort : view.cohorts()) {
                 int minutes = 0;
                 for (int day = first; day < first + WEEK; day++) {
@@ -70,7 +70,7 @@ final class PackRules {
         }
 
         private void daysOff(GroupView view, Sink sink, int first) {
-            Breach breach = view.breach().days(first, first + WEEK - 1).detail(DAYS_OFF);
+            Breach breach = view.breach().week(view.week()).detail(DAYS_OFF);
             for (int cohort : view.cohorts()) {
                 int off = 0;
                 boolean ours = false;

@@ -205,7 +205,7 @@ final class RecoveryRules {
             if (view.calendar().daysIn(view.week()) < 7) {
                 return;
             }
-            Breach breach = view.breach().days(first, first + 6);
+            Breach breach = view.breach().week(view.week());
             for (int cohort : view.cohorts()) {
                 int free = 0;
                 int couldBe = 0;

@@ -53,7 +53,8 @@ final class RestRules {
         void judge(PairView view, Sink sink) {
             Stimulus first = view.first();
             Stimulus second = view.second();
-            if (first.day != second.day || !view.onePlaced() || !ofToday(first) || !ofToday(second) || !mixed(view)) {
+            boolean withFixture = first.isFixture() || second.isFixture();
+            if (first.day != second.day || !view.onePlaced() || withFixture || !mixed(view)) {
                 return;
             }
             int limit = forPower(view, first) || forPower(view, second) ? wantedForPower : wanted;
@@ -63,10 +64,6 @@ final class RestRules {
                 view.addCommon(breach, perMinute * missing, view.gap(), limit);
                 report(sink, view, breach);
             }
-        }
-
-        private static boolean ofToday(Stimulus thing) {
-            return thing.kind != Stimulus.Kind.HISTORY && !thing.isFixture();
         }
 
         private static boolean mixed(PairView view) {

@@ -2,7 +2,6 @@ package weekwright.engine.rules;
 
 import java.util.Arrays;
 import weekwright.engine.problem.Stimulus;
-import weekwright.engine.problem.Stimulus.Kind;
 import weekwright.model.rulebook.RuleSettings;
 
 /**
@@ -75,7 +74,7 @@ record Visiting(int joinedMinutes, int mostSessions) {
                 arrive(thing.occupiedStart);
             }
             until = Math.max(until, thing.occupiedEnd);
-            boolean counts = java.util.Objects.requireNonNull(thing.family).counted && thing.kind != Kind.HISTORY;
+            boolean counts = java.util.Objects.requireNonNull(thing.family).counted;
             sessions += counts ? 1 : 0;
             placed |= thing.placed();
             placedCounts |= counts && thing.placed();

@@ -52,6 +52,31 @@ class FactWordingTest {
                         + " fixture; a change of more than 10 % is worth knowing.");
     }
 
+    /** Ash is kept from running for the week, which nobody here can mend: only the others are spoken of. */
+    @Test
+    void week_load_of_those_for_whom_something_is_placed() {
+        Squad two =
+                weeks(60).athlete("ash").restricted(RestrictionLimit.NONE, "2027-03-01", "2027-03-07", Pathway.AEROBIC);
+        assertThat(text(two, "week-load"))
+                .isEqualTo("The load of Squad in the week from Mon 1 Mar is 33.3 % below the last week without a"
+                        + " fixture; a change of more than 10 % is worth knowing. Concerns 9 of 10 in Squad.");
+    }
+
+    /** Six days of 160 AU, and for Ash 80 on the seventh: a mean of 148.57 over a deviation of 30.24. */
+    @Test
+    void load_spread_of_people_whose_days_are_not_equally_alike() {
+        Squad two = RuleExamples.of("load-spread")
+                .quorum(1)
+                .athlete("ash")
+                .commitment("club", "tempo-run", "2027-03-07T10:00")
+                .lasting(20)
+                .only("ash");
+        assertThat(text(two, "load-spread"))
+                .isEqualTo("The days of Squad in the week from Mon 1 Mar are much alike: monotony up to 4.91 (mean of a"
+                        + " day's load ÷ their standard deviation, that of a sample); more than 2 is often called"
+                        + " high.");
+    }
+
     @Test
     void load_spread() {
         assertThat(text("load-spread"))

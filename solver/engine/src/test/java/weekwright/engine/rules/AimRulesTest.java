@@ -242,6 +242,15 @@ class AimRulesTest {
                 .hasSize(1);
     }
 
+    /** What starts with a fixture comes after it, and so lies before no other. Common practice, no source. */
+    @Test
+    void dose_kept_at_the_start_of_the_later_fixture_it_is_no_longer_between_them() {
+        assertThat(between("2027-02-25T15:00", "2027-03-01T10:05").found("dose-kept"))
+                .isEmpty();
+        assertThat(between("2027-02-25T15:00", "2027-03-01T10:00").found("dose-kept"))
+                .hasSize(1);
+    }
+
     /** A micro dose on Monday morning, a fixture in the history and another one. */
     private static Squad between(String before, String other) {
         Squad squad = inDose(Dose.MICRO).done("fixture", before);

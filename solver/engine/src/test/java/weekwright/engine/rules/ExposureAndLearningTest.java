@@ -252,4 +252,11 @@ class ExposureAndLearningTest {
         assertThat(lessons(2).placed("technique", "2027-03-02T16:00").found(LEARNER))
                 .containsExactly(want(8, 2, 1));
     }
+
+    /** That nobody can be in both is another rule's; neither is the second. Common practice, no source. */
+    @Test
+    void learner_frequency_two_lessons_of_one_start_are_not_one_after_the_other() {
+        assertThat(lessons(2).placed("technique", "2027-03-02T10:00").found(LEARNER))
+                .isEmpty();
+    }
 }

@@ -68,6 +68,11 @@ class FixtureFactsTest {
                         .fixture("final", "2027-03-02T15:00")
                         .found(CLOSE))
                 .containsExactly(told(70.25, 72));
+        assertThat(squad().done("fixture", "2027-02-27T15:00")
+                        .fixture("final", "2027-03-01T15:00")
+                        .found(CLOSE))
+                .as("on the first day")
+                .containsExactly(told(46.25, 72));
         assertThat(squad().fixture("semi-final", "2027-03-06T15:00")
                         .fixture("final", "2027-03-09T15:00")
                         .found(CLOSE))

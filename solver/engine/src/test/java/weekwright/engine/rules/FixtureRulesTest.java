@@ -725,6 +725,14 @@ class FixtureRulesTest {
                 .containsExactly(want(12, 2, 0));
     }
 
+    /** The match is on Saturday, the plan ends on Sunday: what Monday's practice spoils is the next plan's. */
+    @Test
+    void free_day_place_what_is_fixed_after_the_plan_is_left_to_the_next() {
+        Squad squad = squad().fixture("cup-tie", "2027-03-06T15:00").placed("technique", "2027-03-07T10:00");
+        assertThat(squad.practice("monday", "2027-03-08T18:00").found("free-day-place"))
+                .isEmpty();
+    }
+
     @Test
     void free_day_place_is_told_where_nothing_placed_stands_in_the_way() {
         Squad squad = afterMonday().practice("team", "2027-03-03T18:00");
@@ -823,13 +831,14 @@ class FixtureRulesTest {
         assertThat(squad.found("load-falls-to-fixture")).containsExactly(want(8, 160, 90));
     }
 
-    /** No hours are wanted for technique after a fixture, not even within a long one. */
+    /** No hours are asked for technique after a fixture, not even within a long one: being in two places is another rule's. */
     @Test
-    void after_fixture_margin_wants_nothing_where_no_hours_are_given() {
+    void after_fixture_asks_nothing_where_no_hours_are_given() {
         Squad squad = squad().fixture("open", "meet-lift", "2027-03-02T10:00")
                 .lasting(480)
                 .placed("technique", "2027-03-02T12:00");
         assertThat(squad.found("after-fixture-margin")).isEmpty();
+        assertThat(squad.found("after-fixture")).isEmpty();
     }
 
     /** Two and a half thirds of 180 AU are 150, and Friday carries 135. */

@@ -253,6 +253,9 @@ class LearningRulesTest {
                 .aim("heavy-lower-knee", 0, 1, 1);
         squat(late, "2027-03-02", "front-squat");
         assertThat(squat(late, "2027-03-03", "back-squat").found(CHURN)).containsExactly(want(8, 29, 28));
+        assertThat(late.judged().only(CHURN).placements())
+                .as("the one in which it comes back")
+                .containsExactly("squad/heavy-lower-knee/2027-03-01/2");
         Squad never = squats(Level.ADVANCED, 14, "back-squat", "box-squat", "box-squat", "front-squat")
                 .aim("heavy-lower-knee", 0, 1, 1);
         assertThat(never.found(CHURN)).containsExactly(want(8, 40, 28));

@@ -61,6 +61,9 @@ class LoadFactsTest {
         assertThat(weeks(100, 10).fixture("cup-tie", "2027-03-06T15:00").found(WEEK))
                 .as("only this week has a fixture")
                 .isEmpty();
+        assertThat(weeks(100, 10).fixture("monday", "2027-03-08T15:00").found(WEEK))
+                .as("a fixture on the Monday after is the next week's")
+                .containsExactly(told(-50, -10));
         Squad both = weeks(100, 10).fixture("cup-tie", "2027-03-06T15:00").done("fixture", "2027-02-27T15:00");
         assertThat(both.found(WEEK)).as("1120 after 1320 AU").containsExactly(told(-15.2, -10));
     }
@@ -69,7 +72,7 @@ class LoadFactsTest {
     void week_load_knows_nothing_of_a_week_of_which_only_the_fixture_is_written_down() {
         Squad only = squad().done("fixture", "2027-02-27T15:00")
                 .fixture("cup-tie", "2027-03-06T15:00")
-                .placed("tempo-run", "2027-03-02T10:00");
+                .placed("tempo-run", "2027-03-01T10:00");
         assertThat(only.found(WEEK)).isEmpty();
         assertThat(only.done("tempo-run", "2027-02-24T10:00").lasting(200).found(WEEK))
                 .as("1080 after 1720 AU")
@@ -92,6 +95,21 @@ class LoadFactsTest {
                         .found(WEEK))
                 .as("a short last week is not measured")
                 .isEmpty();
+    }
+
+    /** Common practice, no source: four weeks. The first Monday of the history begins the fourth week before. */
+    @Test
+    void week_load_is_measured_against_the_last_four_weeks_and_no_more() {
+        Squad fourth =
+                squad().done("tempo-run", "2027-02-01T10:00").lasting(80).placed("tempo-run", "2027-03-02T10:00");
+        assertThat(fourth.found(WEEK)).as("160 after 320 AU").containsExactly(told(-50, -10));
+        Squad fifth = fourth.days(14);
+        for (String date : new String[] {"2027-02-10", "2027-02-17", "2027-02-24"}) {
+            fifth.done("tempo-run", date + "T10:00").lasting(40);
+        }
+        assertThat(fifth.placed("tempo-run", "2027-03-09T10:00").found(WEEK))
+                .as("160 after 320, 160, 160, 160; then after four weeks of 160")
+                .containsExactly(told(-20, -10));
     }
 
     @Test
@@ -235,5 +253,16 @@ class LoadFactsTest {
         assertThat(two.judged().only(MARKS).athletes()).containsExactly("ash");
         assertThat(two.rule(MARKS, RuleLevel.WANT, null, Map.of("days", 7)).found(MARKS))
                 .containsExactly(want(0.8, 2, 0));
+    }
+
+    /** Birch can come in the morning only, and so is no longer one of a kind with Ash. */
+    @Test
+    void marks_old_counts_everybody_once_whatever_else_sets_them_apart() {
+        Squad two = squad().level(MARKS, RuleLevel.WANT)
+                .athlete("ash")
+                .athlete("birch")
+                .comes("08:00", "12:00")
+                .placed("acceleration", "2027-03-02T10:00");
+        assertThat(two.found(MARKS)).containsExactly(want(0.8, 2, 0));
     }
 }

@@ -6,6 +6,7 @@ import static weekwright.engine.testing.Amount.told;
 import static weekwright.engine.testing.Amount.want;
 import static weekwright.engine.testing.Squad.squad;
 
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,6 +48,12 @@ class PackRulesTest {
     @Test
     void college_in_season_allows_twenty_hours_a_week() {
         assertThat(drills(200, 200, 200, 200, 200, 160).pack(IN_SEASON).found(IN_SEASON))
+                .isEmpty();
+        assertThat(drills(200, 200, 200, 200, 200, 160)
+                        .commitment("monday", "technique", "2027-03-08T08:00")
+                        .pack(IN_SEASON)
+                        .found(IN_SEASON))
+                .as("the Monday after is the next week's")
                 .isEmpty();
         assertThat(drills(200, 200, 200, 200, 200, 161).pack(IN_SEASON).found(IN_SEASON))
                 .containsExactly(want(0.4, 20.02, 20));
@@ -91,6 +98,8 @@ class PackRulesTest {
                 .containsExactly(want(24, 1, 2));
         assertThat(drills(20, 20, 20, 20, 20).pack(OUT_OF_SEASON).found(OUT_OF_SEASON))
                 .isEmpty();
+        assertThat(drills(20, 20, 20, 20, 20, 20, 20).pack(OUT_OF_SEASON).found(OUT_OF_SEASON))
+                .containsExactly(want(48, 0, 2));
         assertThat(all.level(OUT_OF_SEASON, RuleLevel.MUST).found(OUT_OF_SEASON))
                 .containsExactly(must(0, 2));
     }
@@ -118,6 +127,12 @@ class PackRulesTest {
                         .found(OUT_OF_SEASON))
                 .as("5 h and a competition of 3")
                 .isEmpty();
+        assertThat(drills(261)
+                        .fixture("friendly", "2027-03-06T15:00")
+                        .pack(OUT_OF_SEASON)
+                        .found(OUT_OF_SEASON))
+                .as("a minute more")
+                .containsExactly(want(0.4, 8.02, 8));
     }
 
     /** Hours a week no more than years of age: NATA 2019, seen only in secondary pages. Fourteen on Monday, or on Tuesday. */
@@ -133,6 +148,15 @@ class PackRulesTest {
         assertThat(young.pack(YOUTH).found(YOUTH))
                 .hasSize(cost > 0 ? 1 : 0)
                 .allMatch(amount -> amount.cost() == cost && amount.limit() == (minutes > 790 ? 14 : 13));
+    }
+
+    @Test
+    void youth_hours_for_each_year_can_be_changed() {
+        Squad young = drills(381)
+                .athlete("ash")
+                .born("2013-01-01")
+                .rule(YOUTH, RuleLevel.WANT, null, Map.of("hoursAYear", 0.5));
+        assertThat(young.found(YOUTH)).containsExactly(want(0.4, 7.02, 7));
     }
 
     @Test
