@@ -13,7 +13,9 @@ import weekwright.model.scenario.Pathway;
  * out.
  */
 public final class DayState {
-    private static final int NEVER = Integer.MAX_VALUE;
+    /** So far off that nights and days without anything on one of them are longer than any that is asked for. */
+    private static final int NEVER = Integer.MAX_VALUE / 2;
+
     static final int SPRINTING = 1 << Pathway.MAX_VELOCITY_SPRINT.ordinal();
 
     int largest;
@@ -101,8 +103,7 @@ public final class DayState {
         return firstStart == other.firstStart
                 && lastEnd == other.lastEnd
                 && firstPlaced == other.firstPlaced
-                && lastPlaced == other.lastPlaced
-                && (visits == 0) == (other.visits == 0);
+                && lastPlaced == other.lastPlaced;
     }
 
     /** Whether visits and training minutes are the same. */

@@ -185,8 +185,7 @@ final class PlaceAndTimeRules {
             for (int cohort : view.cohorts()) {
                 DayState evening = view.day(cohort, day);
                 DayState morning = view.day(cohort, day + 1);
-                boolean both = evening.visits > 0 && morning.visits > 0;
-                int rest = both ? morning.firstStart - evening.lastEnd : least;
+                int rest = morning.firstStart - evening.lastEnd;
                 if (rest < least) {
                     boolean fixed = !evening.lastPlaced && !morning.firstPlaced;
                     breach.add(cohort, view.heads(cohort), hours.cost(least - rest), rest, least, fixed);

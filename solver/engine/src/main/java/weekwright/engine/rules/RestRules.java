@@ -26,8 +26,7 @@ final class RestRules {
             for (int cohort : view.cohorts()) {
                 DayState evening = view.day(cohort, day);
                 DayState morning = view.day(cohort, day + 1);
-                boolean both = evening.visits > 0 && morning.visits > 0;
-                if (both && (evening.lastPlaced || morning.firstPlaced)) {
+                if (evening.lastPlaced || morning.firstPlaced) {
                     int rest = morning.firstStart - evening.lastEnd;
                     int missing = wanted - Math.max(0, rest);
                     if (missing > 0) {

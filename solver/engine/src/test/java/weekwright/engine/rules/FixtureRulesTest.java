@@ -595,6 +595,9 @@ class FixtureRulesTest {
         assertThat(loadFalls(60, 55, 40)).isEmpty();
         assertThat(loadFalls(90, 40, 45)).containsExactly(want(8, 135, 120));
         assertThat(loadFalls(90, 40, 40)).isEmpty();
+        assertThat(technique(60, 65, 40).judged().only("load-falls-to-fixture").placements())
+                .as("what lies on the two days")
+                .containsExactly("squad/technique/2027-03-01/1", "squad/technique/2027-03-01/2");
     }
 
     /** Clemente et al. 2019, J Hum Kinet (authors from memory): 66 %. */
@@ -629,6 +632,17 @@ class FixtureRulesTest {
         assertThat(wednesday.found("load-falls-to-fixture")).containsExactly(want(8, 90, 0));
         Squad tuesdayAfter = squad().fixture("cup-tie", "2027-03-09T15:00").placed("technique", "2027-03-07T10:00");
         assertThat(tuesdayAfter.found("load-falls-to-fixture")).containsExactly(want(8, 90, 0));
+        assertThat(tuesdayAfter.practice("monday", "2027-03-08T18:00").found("load-falls-to-fixture"))
+                .as("Monday is the next plan's")
+                .containsExactly(want(8, 90, 0));
+        Squad thursday = squad().fixture("cup-tie", "2027-03-04T15:00")
+                .placed("technique", "2027-03-01T10:00")
+                .lasting(60)
+                .placed("technique", "2027-03-02T10:00")
+                .lasting(65);
+        assertThat(thursday.found("load-falls-to-fixture"))
+                .as("from the first day on")
+                .containsExactly(want(8, 195, 180));
         Squad mondayAfter = squad().fixture("cup-tie", "2027-03-08T15:00").placed("technique", "2027-03-07T10:00");
         assertThat(mondayAfter.found("load-falls-to-fixture")).containsExactly(want(8, 90, 0), want(8, 90, 0));
     }

@@ -277,6 +277,9 @@ class PlaceAndTimeRulesTest {
         Squad squad = twoGroupsLifting("2027-03-02T10:00");
         assertThat(squad.room("weights-room", null, 20).found("facility-room")).containsExactly(must(21, 20));
         assertThat(squad.room("weights-room", null, 21).found("facility-room")).isEmpty();
+        assertThat(squad.room("weights-room", 2, 20).found("facility-room"))
+                .as("room for both groups, and not for all of them")
+                .containsExactly(must(21, 20));
     }
 
     @Test

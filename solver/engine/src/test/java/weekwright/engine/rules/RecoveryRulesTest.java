@@ -174,6 +174,26 @@ class RecoveryRulesTest {
         assertThat(squad.groupNumber(FLOOR, "hours", shorter).found(FLOOR)).isEmpty();
     }
 
+    /** Acceleration ends on Tuesday at 18:00 and keeps its 40 hours, whatever is asked for maximal speed. */
+    @Test
+    void pathway_gap_floor_hours_set_for_another_quality_are_nothing_to_it() {
+        Squad squad = squad().placed("acceleration", "2027-03-02T17:05").placed("acceleration", "2027-03-04T10:00");
+        assertThat(squad.number(FLOOR, "hours", Map.of("max-velocity-sprint", 48))
+                        .found(FLOOR))
+                .isEmpty();
+    }
+
+    /** That they overlap, from 23:30 to 00:35 and from 00:15 on, is another rule's. */
+    @Test
+    void pathway_gap_floor_and_gap_ask_nothing_where_a_coach_sets_no_hours() {
+        Map<String, Object> none = Map.of("max-velocity-sprint", 0);
+        Squad squad = squad().placed("max-velocity", "2027-03-02T23:30").placed("max-velocity", "2027-03-03T00:15");
+        assertThat(squad.number(FLOOR, "hours", none).found(FLOOR)).isEmpty();
+        assertThat(squad.number(GAP, "hours", none).found(GAP)).isEmpty();
+        Squad apart = speedAgain("2027-03-03T08:00").number(FLOOR, "hours", none);
+        assertThat(apart.found(FLOOR)).isEmpty();
+    }
+
     /** 72 hours are wanted and 68 count as enough: the same hour on alternate days carries no fine. */
     @Test
     void pathway_gap_maximal_speed_wants_seventy_two_hours_less_four() {
@@ -216,6 +236,15 @@ class RecoveryRulesTest {
                 .placed("heavy-lower-knee", "2027-03-02T17:00")
                 .placed("heavy-lower-knee", "2027-03-04T13:00");
         assertThat(lifters.found(GAP)).containsExactly(want(1, 43, 44));
+    }
+
+    /** Long sprints are high on both: 48 hours would do for the speed, the lungs want their 72, less four. */
+    @Test
+    void pathway_gap_long_sprints_keep_the_hours_of_the_lungs_among_sprinters() {
+        Squad squad = squad().kind(GroupKind.SPRINT)
+                .placed("speed-endurance", "2027-03-02T16:50")
+                .placed("speed-endurance", "2027-03-05T13:00");
+        assertThat(squad.found(GAP)).containsExactly(want(1, 67, 68));
     }
 
     @Test

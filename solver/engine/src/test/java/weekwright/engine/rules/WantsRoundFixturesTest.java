@@ -238,6 +238,23 @@ class WantsRoundFixturesTest {
                 .containsExactly(want(100, -211.1, 41));
     }
 
+    /** 700 AU in 14 days and 120 in 6: 50 and 20 a day; a minute less is beyond the edge. */
+    @Test
+    void taper_of_exactly_sixty_per_cent_is_as_it_should_be() {
+        assertThat(tapering("2027-03-02T10:00")
+                        .lasting(115)
+                        .placed("tempo-run", "2027-03-08T10:00")
+                        .lasting(30)
+                        .found(TAPER))
+                .isEmpty();
+        assertThat(tapering("2027-03-02T10:00")
+                        .lasting(115)
+                        .placed("tempo-run", "2027-03-08T10:00")
+                        .lasting(29)
+                        .found(TAPER))
+                .containsExactly(want(1.3, 61.3, 60));
+    }
+
     @Test
     void taper_the_first_and_the_last_day_count_and_those_round_them_do_not() {
         Squad edges = tapering("2027-03-06T10:00", "2027-03-07T10:00", "2027-03-12T10:00");
@@ -259,6 +276,18 @@ class WantsRoundFixturesTest {
                 .fixture("cup-tie", "2027-03-13T15:00")
                 .placed("tempo-run", "2027-03-08T10:00");
         assertThat(notAsked.found(TAPER)).isEmpty();
+        Squad nothing = squad().days(14)
+                .done("tempo-run", "2027-02-21T10:00")
+                .missed()
+                .fixture("cup-tie", "2027-03-13T15:00")
+                .tapering(6)
+                .placed("tempo-run", "2027-03-08T10:00");
+        assertThat(nothing.found(TAPER)).as("nothing to fall from").isEmpty();
+        Squad over = squad().done("tempo-run", "2027-02-01T10:00")
+                .done("tempo-run", "2027-02-12T10:00")
+                .fixture("cup-tie", "2027-03-01T15:00")
+                .tapering(6);
+        assertThat(over.found(TAPER)).as("all of it is past").isEmpty();
     }
 
     @Test

@@ -227,6 +227,13 @@ class WeekShapeRulesTest {
         assertThat(squad.found("free-day")).containsExactly(told(0, 1));
         assertThat(squad.placed("technique", "2027-03-01T10:00").found("free-day"))
                 .containsExactly(told(0, 1));
+        Squad six = squad().placed("technique", "2027-03-07T10:00");
+        for (int day = 1; day <= 6; day++) {
+            six.practice("practice-" + day, "2027-03-0" + day + "T18:00");
+        }
+        assertThat(six.found("free-day"))
+                .as("others leave the one that there must be")
+                .containsExactly(must(0, 1));
         assertThat(sixDays().number("free-day", "days", 2).found("free-day")).containsExactly(must(1, 2));
     }
 
@@ -241,6 +248,16 @@ class WeekShapeRulesTest {
                 .containsExactly(must(2, 1));
         assertThat(highDays("high-days-most", 0, 1, 1, "2027-03-01", "2027-03-03", "2027-03-05"))
                 .containsExactly(must(3, 1));
+    }
+
+    @Test
+    void high_days_most_the_monday_after_is_the_next_weeks() {
+        Squad squad = high("2027-03-01")
+                .days(7)
+                .highDays(0, 1, 1)
+                .practice("monday", "2027-03-08T18:00")
+                .effort(Effort.HARD);
+        assertThat(squad.found("high-days-most")).isEmpty();
     }
 
     @Test
@@ -291,6 +308,10 @@ class WeekShapeRulesTest {
         assertThat(squad.found("high-days-target")).containsExactly(want(10.8, 0, 1));
         assertThat(squad.heads(1).found("high-days-least")).isEmpty();
         assertThat(squad.found("high-days-target")).isEmpty();
+        Squad later = squad().highDays(1, 1, 3)
+                .athlete("ash")
+                .restricted(RestrictionLimit.NONE, "2027-03-08", "2027-03-20", Pathway.AEROBIC);
+        assertThat(later.found("high-days-least")).as("from the Monday after").containsExactly(key(1, 0, 1));
     }
 
     @Test
@@ -312,6 +333,8 @@ class WeekShapeRulesTest {
                 .isEmpty();
         assertThat(highDays("high-days-target", 0, 2, 5, "2027-03-01", "2027-03-03", "2027-03-05"))
                 .containsExactly(want(24, 3, 2));
+        assertThat(highDays("high-days-target", 0, 2, 5, "2027-03-01", "2027-03-03", "2027-03-05", "2027-03-07"))
+                .containsExactly(want(48, 4, 2));
     }
 
     @Test

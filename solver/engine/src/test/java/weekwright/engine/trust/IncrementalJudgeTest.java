@@ -35,6 +35,9 @@ import weekwright.scenarios.SquadGenerator;
 
 /** What the judge keeps while sessions move is what it would find on looking at the whole plan anew. */
 class IncrementalJudgeTest {
+    /** No more moves than this of a scenario, where the code is being changed on purpose. */
+    private static final int MOST = Integer.getInteger("weekwright.moves", Integer.MAX_VALUE);
+
     /** 240,000 moves in all: many on small weeks, fewer on those where a fresh look takes longer. */
     static Stream<Arguments> scenarios() {
         return Stream.of(
@@ -211,7 +214,7 @@ class IncrementalJudgeTest {
         Problem problem = ProblemBuilder.of(scenario);
         Judge judge = new Judge(problem);
         Random random = new Random(7);
-        for (int move = 0; move < moves; move++) {
+        for (int move = 0; move < Math.min(moves, MOST); move++) {
             for (int together = random.nextInt(3); together >= 0; together--) {
                 Session session = problem.sessions.get(random.nextInt(problem.sessions.size()));
                 judge.move(session, anywhere(session, random));

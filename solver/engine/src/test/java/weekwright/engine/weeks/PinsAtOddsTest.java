@@ -7,6 +7,8 @@ import static weekwright.engine.testing.Squad.squad;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import weekwright.engine.Engine;
 import weekwright.engine.testing.Squad;
 import weekwright.engine.testing.Verdict;
@@ -118,6 +120,14 @@ class PinsAtOddsTest {
                 .proposed(200);
         assertThat(only(plan).start().date()).isNotEqualTo(LocalDate.parse("2027-03-04"));
         assertThat(musts(plan)).containsExactly("inside-window");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"start", "day", "facility", "lead", "dose", "variant"})
+    void held_out_and_anything_else_of_it_held_is_told(String what) {
+        Squad squad = squad().aim("technique", 1, 1, 1).placed("technique", "2027-03-04T10:00");
+        assertThat(squad.held("out", what).found("pins")).containsExactly(told(1, 0));
+        assertThat(squad.held("out").found("pins")).as("held out and no more").isEmpty();
     }
 
     @Test
