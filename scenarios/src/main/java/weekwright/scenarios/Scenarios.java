@@ -3,8 +3,16 @@ package weekwright.scenarios;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
 import weekwright.model.document.DocumentException;
@@ -17,7 +25,27 @@ public final class Scenarios {
 
     /** The demo scenarios, in the order in which they are shown. */
     public static List<Demo> all() {
-        return JsonMapper.shared().readValue(resource("index.json"), new TypeReference<List<Demo>>() {});
+        // Read token by token: to have it bound would keep the first page of the desk waiting.
+        List<Demo> demos = new ArrayList<>();
+        try (JsonParser index = new JsonFactory().createParser(ObjectReadContext.empty(), resource("index.json"))) {
+            index.nextToken();
+            while (index.nextToken() == JsonToken.START_OBJECT) {
+                demos.add(demo(index));
+            }
+        }
+        return List.copyOf(demos);
+    }
+
+    private static Demo demo(JsonParser index) {
+        Map<String, String> fields = new HashMap<>();
+        for (String field = index.nextName(); field != null; field = index.nextName()) {
+            fields.put(field, index.nextStringValue());
+        }
+        return new Demo(field(fields, "name"), field(fields, "title"), field(fields, "note"));
+    }
+
+    private static String field(Map<String, String> fields, String name) {
+        return Objects.requireNonNull(fields.get(name), () -> "a demo without its " + name);
     }
 
     /**

@@ -73,8 +73,6 @@ class LoopTest {
             Page page = coach.page;
             blankWeek(page);
             Locator squat = card(page, "Heavy lower");
-            // While the week is drawn anew there is no card for a moment.
-            page.waitForCondition(() -> squat.boundingBox() != null);
             BoundingBox from = squat.boundingBox();
             page.mouse().move(from.x + 20, from.y + 10);
             page.mouse().down();

@@ -152,6 +152,28 @@ public final class Shelf {
     }
 
     /**
+     * Reads and judges the week of the only folder in a thread of its own, so that it is there when it is asked for. What
+     * is wrong with it is said then.
+     */
+    public void readAhead() {
+        if (only == null) {
+            return;
+        }
+        String folder = only;
+        Thread reading = new Thread(
+                () -> {
+                    try {
+                        open(folder).ifPresent(Workplace::now);
+                    } catch (InputFault | FileFault fault) {
+                        // Whoever opens the folder meets the same fault, and is told of it.
+                    }
+                },
+                "reading ahead");
+        reading.setDaemon(true);
+        reading.start();
+    }
+
+    /**
      * Begins a folder with a week.
      *
      * @param name its name; where there is one folder only, that one is meant

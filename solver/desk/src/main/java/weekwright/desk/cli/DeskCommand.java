@@ -64,6 +64,7 @@ final class DeskCommand implements Callable<Integer> {
         CountDownLatch end = new CountDownLatch(1);
         Interrupts interrupts =
                 new Interrupts(end::countDown, () -> Runtime.getRuntime().halt(Exit.INTERRUPTED));
+        shelf.readAhead();
         Desk desk = Desk.start(shelf, port, this::tell);
         try {
             interrupts.listen();

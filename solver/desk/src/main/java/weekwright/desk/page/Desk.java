@@ -24,6 +24,7 @@ public final class Desk implements AutoCloseable {
     /** The only place where it listens. */
     private static final String LOOPBACK = "127.0.0.1";
 
+    private static final String CACHE_LINES = "org.eclipse.jetty.util.referencesPerCacheLine";
     private static final int THREADS = 48;
     private static final int HEADER_BYTES = 16 * 1024;
     private static final int IDLE_MILLIS = 30_000;
@@ -59,6 +60,7 @@ public final class Desk implements AutoCloseable {
      * @throws FileFault when it cannot listen there
      */
     public static Desk start(Shelf shelf, int port, Consumer<String> tell) {
+        tellCacheLines();
         Desk desk = new Desk(shelf, port, tell);
         try {
             desk.server.start();
@@ -67,6 +69,13 @@ public final class Desk implements AutoCloseable {
         }
         tell.accept(desk.address());
         return desk;
+    }
+
+    /** How many references the processor takes in at once, which the server would ask a whole set of management beans. */
+    private static void tellCacheLines() {
+        if (System.getProperty(CACHE_LINES) == null) {
+            System.setProperty(CACHE_LINES, "16");
+        }
     }
 
     /** Where it listens. */

@@ -1,7 +1,5 @@
 package weekwright.desk.page;
 
-import java.util.Locale;
-
 /** The classes that put things on the axis of time: the policy forbids styles inside a page. */
 final class TimeStyles {
     /** Rows of five minutes in a day. */
@@ -16,14 +14,14 @@ final class TimeStyles {
     static String text() {
         StringBuilder text = new StringBuilder(20_000);
         for (int row = 0; row <= ROWS; row++) {
-            text.append(String.format(Locale.ROOT, ".r%d{grid-row-start:%d}%n", row, row + 1));
-            text.append(String.format(Locale.ROOT, ".s%d{grid-row-end:span %d}%n", row, Math.max(1, row)));
+            text.append(".r" + row + "{grid-row-start:" + (row + 1) + "}\n");
+            text.append(".s" + row + "{grid-row-end:span " + Math.max(1, row) + "}\n");
         }
         for (int of = 1; of <= MOST_SIDE_BY_SIDE; of++) {
             int wide = TRACKS / of;
             for (int track = 1; track <= of; track++) {
-                text.append(String.format(
-                        Locale.ROOT, ".k%d-%d{grid-column:%d/span %d}%n", track, of, (track - 1) * wide + 1, wide));
+                int from = (track - 1) * wide + 1;
+                text.append(".k" + track + "-" + of + "{grid-column:" + from + "/span " + wide + "}\n");
             }
         }
         return text.toString();

@@ -36,30 +36,37 @@
    * for again.
    */
   const NEWS = { '#search': '/search', '#could-go': '/could-go', '#desk': '' };
-  const asked = { busy: false, again: new Set(), pressed: 0, awaited: new Set() };
+  const asked = { busy: false, again: new Map(), pressed: 0, awaited: new Set() };
   const mayAsk = () => !asked.busy && !held.session && !held.again && asked.awaited.size === 0;
-  async function ask(target) {
-    asked.again.add(target);
+  const shown = () => Number(desk().dataset.revision);
+  /** To be asked for as soon as may be; a week up to a revision only until the page shows that one or a later one. */
+  const later = (target, upTo) => asked.again.set(target, Math.max(upTo, asked.again.get(target) || 0));
+  async function ask(target, upTo = Infinity) {
+    later(target, upTo);
     if (!mayAsk()) {
       return;
     }
     // The whole desk has all else in it.
     const next = asked.again.has('#desk') ? '#desk' : target;
-    next === '#desk' ? asked.again.clear() : asked.again.delete(next);
+    const within = next === '#desk' ? [...asked.again] : [[next, asked.again.get(next)]];
+    within.forEach(([one]) => asked.again.delete(one));
     asked.busy = true;
     const pressed = asked.pressed;
     const answer = await part(address(NEWS[next]));
     asked.busy = false;
     if (pressed !== asked.pressed || !mayAsk()) {
-      asked.again.add(next);
+      within.forEach(([one, until]) => later(one, until));
     } else if (answer) {
       swap(answer.ok ? next : '#notice', answer.text);
     }
     askAgain();
   }
   function askAgain() {
+    if (asked.again.has('#desk') && asked.again.get('#desk') <= shown()) {
+      asked.again.delete('#desk');
+    }
     if (asked.again.size > 0 && mayAsk()) {
-      ask(asked.again.values().next().value);
+      ask(...asked.again.entries().next().value);
     }
   }
 
@@ -122,8 +129,8 @@
     line.addEventListener('search', () => ask('#search'));
     line.addEventListener('could-go', () => ask('#could-go'));
     line.addEventListener('revision', (event) => {
-      if (Number(event.data) > Number(desk().dataset.revision)) {
-        ask('#desk');
+      if (Number(event.data) > shown()) {
+        ask('#desk', Number(event.data));
       }
     });
   }
