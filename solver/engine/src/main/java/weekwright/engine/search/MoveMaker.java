@@ -2,11 +2,12 @@ package weekwright.engine.search;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
+import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
+import weekwright.engine.rules.Judge;
 
 /**
  * Draws moves by lot: about 60 in a hundred put one session anywhere, 15 swap two sessions, and 25 know of days: a session
@@ -26,20 +27,20 @@ final class MoveMaker {
     private static final int TRIES = 8;
 
     private final Problem problem;
-    private final Random random;
+    private final RandomGenerator random;
     private final List<Seat> movable = new ArrayList<>();
     private final List<List<Seat>> byGroup = new ArrayList<>();
     private final Places[] places;
 
-    MoveMaker(Week week, Random random) {
-        problem = week.walk().problem;
+    MoveMaker(Problem problem, Judge judge, List<Seat> seats, RandomGenerator random) {
+        this.problem = problem;
         this.random = random;
         places = new Places[problem.sessions.size()];
         problem.groups.forEach(group -> byGroup.add(new ArrayList<>()));
-        for (Seat seat : week.getSeats()) {
+        for (Seat seat : seats) {
             Session session = seat.session();
             if (movable(session)) {
-                places[session.index] = new Places(week.walk().judge, problem, session);
+                places[session.index] = new Places(judge, problem, session);
                 movable.add(seat);
                 byGroup.get(session.group.index).add(seat);
             }
@@ -51,6 +52,11 @@ final class MoveMaker {
         return session.options.length > 0 && !(session.stays && session.coarse.length == 1);
     }
 
+    /** Whether anything can move. */
+    boolean any() {
+        return !movable.isEmpty();
+    }
+
     SlotMove next() {
         for (int i = 0; i < TRIES; i++) {
             SlotMove move = draw(random.nextInt(100));
@@ -58,17 +64,17 @@ final class MoveMaker {
                 return move;
             }
         }
-        return change(any());
+        return change(anySeat());
     }
 
     private @Nullable SlotMove draw(int lot) {
         if (lot < CHANGE) {
-            return change(any());
+            return change(anySeat());
         }
         if (lot < SWAP) {
-            return swap(any(), any());
+            return swap(anySeat(), anySeat());
         }
-        Seat seat = any();
+        Seat seat = anySeat();
         if (lot < SAME_START) {
             return alike(seat, lot);
         }
@@ -149,7 +155,7 @@ final class MoveMaker {
         return problem.calendar.clockMinutes(at.start);
     }
 
-    private Seat any() {
+    private Seat anySeat() {
         return movable.get(random.nextInt(movable.size()));
     }
 

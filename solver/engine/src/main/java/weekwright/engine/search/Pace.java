@@ -11,6 +11,7 @@ final class Pace {
     private final Watch watch;
     private final long most;
     private final long patience;
+    private final double seconds;
     private long moves;
     private long lastBetter;
     private long untold;
@@ -28,6 +29,7 @@ final class Pace {
         this.watch = watch;
         this.most = most;
         this.patience = patience;
+        seconds = watch.secondsLeft();
         best = new Incumbent(judge, scale);
     }
 
@@ -78,6 +80,13 @@ final class Pace {
     /** Seconds left by the clock, without end where only moves count. */
     double secondsLeft() {
         return watch.secondsLeft();
+    }
+
+    /** Share of the moves or of the seconds that is left, whichever is less: from 1 to 0. */
+    double left() {
+        double ofMoves = 1 - (double) moves / most;
+        double ofSeconds = seconds < Double.POSITIVE_INFINITY ? secondsLeft() / seconds : 1;
+        return Math.max(0, Math.min(ofMoves, ofSeconds));
     }
 
     long moves() {

@@ -2,7 +2,7 @@ package weekwright.engine.search;
 
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.Random;
+import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Session;
@@ -42,13 +42,13 @@ final class Places {
         return some.length > 0 ? some : session.coarse.clone();
     }
 
-    Stimulus any(Random random) {
+    Stimulus any(RandomGenerator random) {
         return options[random.nextInt(options.length)];
     }
 
     /** Any option on a day, or null. */
     @Nullable
-    Stimulus onDay(int day, Random random) {
+    Stimulus onDay(int day, RandomGenerator random) {
         int from = from(day);
         int to = to(day);
         return from >= to ? null : options[from + random.nextInt(to - from)];
@@ -74,7 +74,7 @@ final class Places {
 
     /** An option at the same start as another, with another place or dose, or null. */
     @Nullable
-    Stimulus sibling(Stimulus other, Random random) {
+    Stimulus sibling(Stimulus other, RandomGenerator random) {
         int from = from(other.day);
         int to = to(other.day);
         if (from >= to) {

@@ -30,6 +30,10 @@ public final class Portfolio {
     /** Share of the walks that at the end looks at one week of one squad after the other. */
     private static final double WEEKS = 0.4;
 
+    private static final List<Searcher> MEMBERS = List.of(
+            new InTurn(new RuinAndRecreate(), new TimefoldSearcher()),
+            new InTurn(new RuinAndRecreate(), new Annealing()));
+
     private final Problem problem;
     private final List<Searcher> members;
     private final @Nullable Changes changes;
@@ -37,7 +41,7 @@ public final class Portfolio {
 
     /** A portfolio as it is used. */
     public Portfolio(Problem problem, @Nullable Changes changes) {
-        this(problem, List.of(new TimefoldSearcher(), new RuinAndRecreate()), changes);
+        this(problem, MEMBERS, changes);
     }
 
     /**

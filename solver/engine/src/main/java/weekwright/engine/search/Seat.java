@@ -24,6 +24,13 @@ public class Seat {
         this.option = option;
     }
 
+    /** Those of some sessions, where a plan has them. */
+    static List<Seat> of(List<Session> sessions, @Nullable Stimulus[] at) {
+        return sessions.stream()
+                .map(session -> new Seat(session, at[session.index]))
+                .toList();
+    }
+
     /** The session. */
     public Session session() {
         return java.util.Objects.requireNonNull(session);

@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import weekwright.engine.problem.Stimulus;
+import weekwright.engine.rules.Judge;
 
 /** Puts one or several sessions somewhere else at once. */
 final class SlotMove extends AbstractMove<Week> {
@@ -26,12 +27,31 @@ final class SlotMove extends AbstractMove<Week> {
 
     @Override
     public boolean isMoveDoable(ScoreDirector<Week> director) {
+        return changes();
+    }
+
+    /** Whether any session would lie elsewhere. */
+    boolean changes() {
         for (int i = 0; i < seats.length; i++) {
             if (seats[i].getOption() != to[i]) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** Moves the sessions in a judge. */
+    void in(Judge judge) {
+        for (int i = 0; i < seats.length; i++) {
+            judge.move(seats[i].session(), to[i]);
+        }
+    }
+
+    /** Seats the sessions where it puts them. */
+    void take() {
+        for (int i = 0; i < seats.length; i++) {
+            seats[i].setOption(to[i]);
+        }
     }
 
     @Override

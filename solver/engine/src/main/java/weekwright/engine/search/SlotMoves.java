@@ -40,7 +40,7 @@ public class SlotMoves implements MoveIteratorFactory<Week, SlotMove> {
     /** Timefold asks for an iterator at every step; what it draws from stays the same all along. */
     private MoveMaker maker(Week week, Random random) {
         if (maker == null || madeFor != week) {
-            maker = new MoveMaker(week, random);
+            maker = new MoveMaker(week.walk().problem, week.walk().judge, week.getSeats(), random);
             madeFor = week;
         }
         return maker;

@@ -1,0 +1,78 @@
+package weekwright.engine.search;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import weekwright.engine.problem.Cost;
+import weekwright.engine.problem.Problem;
+import weekwright.engine.problem.Session;
+import weekwright.engine.problem.Stimulus;
+import weekwright.engine.rules.Judge;
+import weekwright.engine.search.Searcher.Found;
+
+/**
+ * Walks that begin warm, taking steps that make the plan a little worse, and cool as their moves or seconds are used up. Each
+ * goes by one weighted sum, while the plan that is kept is compared by levels. If the end of the first, short one breaks more
+ * musts than the best plan seen, a must weighs double from then on. With much time the best plan is warmed and cooled again,
+ * until a whole cooling finds nothing better.
+ */
+final class Coolings {
+    /** What a step may make worse at the start of a cooling, in tenths of a point: some of one wish. Found by trying 6 to 50. */
+    static final int WARMTH = 15;
+    /** Moves of one cooling at most, for each option of the sessions that may move. */
+    private static final int LONGEST = Searcher.PATIENCE / 2;
+
+    private static final double FIRST_PART = 0.1;
+
+    /** One walk. */
+    interface Cooling {
+        /**
+         * Walks until the pace says stop.
+         *
+         * @return where the walk ended, by session: the best of it by the weighted sum
+         */
+        @Nullable
+        Stimulus[] walk(@Nullable Stimulus[] start, long seed, Pace pace, int mustFactor);
+    }
+
+    private final Problem problem;
+    private final Cooling cooling;
+    private final long moves;
+    private final long longest;
+    private final Watch watch;
+
+    /** Coolings of some sessions, within a number of moves or until the watch says stop. */
+    Coolings(Problem problem, List<Session> free, Cooling cooling, long moves, Watch watch) {
+        this.problem = problem;
+        this.cooling = cooling;
+        this.moves = moves;
+        this.watch = watch;
+        longest = LONGEST * Searcher.options(free);
+    }
+
+    /** Cools from a plan, again and again from the best seen. */
+    Found from(@Nullable Stimulus[] start, long seed) {
+        long first = Math.min(longest, moves == Long.MAX_VALUE ? moves : (long) (moves * FIRST_PART));
+        Pace pace = pace(start, watch.forShare(FIRST_PART), first);
+        @Nullable Stimulus[] end = cooling.walk(start, seed, pace, 1);
+        int mustFactor = Judge.of(problem, end).total().must > pace.best.cost().must ? 2 : 1;
+        long tried = pace.moves();
+        for (int next = 1; !pace.settled(); next++) {
+            @Nullable Stimulus[] at = pace.best.at();
+            Cost before = pace.best.cost();
+            pace = pace(at, watch, Math.min(longest, moves == Long.MAX_VALUE ? moves : moves - tried));
+            cooling.walk(at, seed + next, pace, mustFactor);
+            tried += pace.moves();
+            if (pace.most() < longest || watch.tried(0)) {
+                break;
+            }
+            if (pace.best.cost().compareLevels(before) == 0) {
+                return new Found(at, tried, true);
+            }
+        }
+        return new Found(pace.best.at(), tried, pace.settled());
+    }
+
+    private Pace pace(@Nullable Stimulus[] at, Watch its, long most) {
+        return new Pace(Judge.of(problem, at), new Scale(problem), its, most, Long.MAX_VALUE);
+    }
+}
