@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -112,18 +113,35 @@ class RealMovesTest {
             if (musts(session -> true) <= musts) {
                 return 0;
             }
-            Set<String> named = Engine.judge(problem.scenario, before).plan().findings().stream()
-                    .filter(finding -> finding.level() == RuleLevel.MUST)
-                    .flatMap(finding -> finding.placements().stream())
-                    .collect(Collectors.toSet());
-            List<Session> suspects = problem.sessions.stream()
-                    .filter(session -> named.contains(session.id) && !session.stays)
-                    .toList();
+            List<Session> suspects = suspects(musts, before);
             return IntStream.range(0, 1 << suspects.size())
                     .filter(set -> musts(session -> !isIn(suspects, set, session)) <= musts)
                     .map(Integer::bitCount)
                     .min()
                     .orElseThrow();
+        }
+
+        /** Those named where a must is broken; where one is broken without them too, those named then as well. */
+        private List<Session> suspects(int musts, Plan before) {
+            Set<String> named = new HashSet<>();
+            Plan left = before;
+            boolean more;
+            do {
+                more = named.addAll(namedByMusts(left));
+                left = left.withPlacements(left.placements().stream()
+                        .filter(placed -> !named.contains(placed.id()))
+                        .toList());
+            } while (more && musts(session -> !named.contains(session.id)) > musts);
+            return problem.sessions.stream()
+                    .filter(session -> named.contains(session.id) && !session.stays)
+                    .toList();
+        }
+
+        private List<String> namedByMusts(Plan plan) {
+            return Engine.judgeWithoutRemedies(problem.scenario, plan).plan().findings().stream()
+                    .filter(finding -> finding.level() == RuleLevel.MUST)
+                    .flatMap(finding -> finding.placements().stream())
+                    .toList();
         }
 
         private static boolean isIn(List<Session> suspects, int set, Session session) {
