@@ -115,8 +115,6 @@ final class AfterFixtureRules {
 
     /** Those who did not play train by the end of the day after. */
     static final class TopUp extends RuleOn<AimView> {
-        private final int days = (int) number("days");
-
         TopUp(RuleSettings settings) {
             super("top-up", settings);
         }
@@ -127,7 +125,7 @@ final class AfterFixtureRules {
             if (!somebodyListedDidNotPlay(view, fixture)) {
                 return;
             }
-            int last = fixture.day + days;
+            int last = view.lastDay();
             for (int i = 0; i < view.placed(); i++) {
                 if (view.placement(i).start >= fixture.end && view.placement(i).day <= last) {
                     return;

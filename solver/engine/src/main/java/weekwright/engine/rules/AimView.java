@@ -9,7 +9,7 @@ import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
 import weekwright.model.scenario.Dose;
 
-/** An aim in a week, or round a fixture: which of its sessions are placed. */
+/** An aim in a week, or after a fixture: which of its sessions are placed. */
 public final class AimView extends View {
     private final Timelines timelines;
     private AimInfo aim;
@@ -18,6 +18,7 @@ public final class AimView extends View {
     private int count;
     private int micro;
     private @Nullable Stimulus fixture;
+    private int lastDay;
 
     AimView(Problem problem, Timelines timelines, AimInfo any) {
         super(problem);
@@ -36,12 +37,12 @@ public final class AimView extends View {
         return this;
     }
 
-    /** Looks at an aim in the weeks of some days, for the sake of a fixture. */
-    AimView round(AimInfo of, Stimulus around, int firstDay, int lastDay) {
-        of(of, Math.floorDiv(Math.max(0, firstDay), 7));
-        fixture = around;
-        int last = Math.floorDiv(Math.min(problem.calendar.days() - 1, lastDay), 7);
-        for (int later = week + 1; later <= last; later++) {
+    /** Looks at an aim in the weeks from a fixture up to a day of the plan. */
+    AimView after(AimInfo of, Stimulus played, int upTo) {
+        of(of, Math.max(0, played.day) / 7);
+        fixture = played;
+        lastDay = upTo;
+        for (int later = week + 1; later <= upTo / 7; later++) {
             add(later);
         }
         return this;
@@ -82,6 +83,11 @@ public final class AimView extends View {
     /** The fixture looked at. */
     Stimulus fixture() {
         return java.util.Objects.requireNonNull(fixture);
+    }
+
+    /** The last day looked at after a fixture. */
+    int lastDay() {
+        return lastDay;
     }
 
     /** Sessions placed, of any dose. */

@@ -198,7 +198,7 @@ final class Evaluator {
     }
 
     private void topUp(Scopes.TopUpScope of, Sink sink) {
-        AimView view = aimView(of.aim()).round(of.aim(), of.fixture(), of.fixture().day, of.lastDay());
+        AimView view = aimView(of.aim()).after(of.aim(), of.fixture(), of.lastDay());
         judge(rules.get(of.aim().group.index).topUp, view, sink);
     }
 

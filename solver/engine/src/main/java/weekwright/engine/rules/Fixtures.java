@@ -1,5 +1,6 @@
 package weekwright.engine.rules;
 
+import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.Stimulus;
 import weekwright.model.scenario.FixtureWeight;
 
@@ -33,9 +34,9 @@ final class Fixtures {
     }
 
     /** Days of taper that are wanted before it; 0 for none. */
-    static int taperDays(View view, Stimulus fixture) {
+    static int taperDays(Problem problem, Stimulus fixture) {
         Integer days = fixture.kind == Stimulus.Kind.FIXTURE
-                ? view.problem.scenario.fixtures().get(fixture.index).taperDays()
+                ? problem.scenario.fixtures().get(fixture.index).taperDays()
                 : null;
         return days == null ? 0 : days;
     }

@@ -52,10 +52,8 @@ final class LearningRules {
 
     /** A skill being learnt comes a few times a week, once a day and before anything tiring. */
     static final class LearnerFrequency extends RuleOn<AimView> {
-        /** Something tiring comes before it. */
-        static final int TIRED = 1;
-        /** It comes twice on one day. */
-        static final int TWICE = 2;
+        /** A lesson that is not fresh: its second on a day, or after something tiring; else the number of lessons is meant. */
+        static final int LESSON = 1;
 
         private final int notFresh = points("freshPoints");
         private final int least = (int) number("least");
@@ -92,7 +90,7 @@ final class LearningRules {
                 again |= earlier.day == at.day && earlier.start < at.start;
             }
             if (again || view.tired(at)) {
-                Breach breach = view.breach().days(at.day, at.day).about(at).detail(again ? TWICE : TIRED);
+                Breach breach = view.breach().days(at.day, at.day).about(at).detail(LESSON);
                 breach.addAmount(view.group().heads, notFresh, again ? 2 : 1, again ? 1 : 0);
                 report(sink, view, breach);
             }

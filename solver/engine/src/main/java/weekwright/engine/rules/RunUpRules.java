@@ -90,7 +90,7 @@ final class RunUpRules {
         @Override
         void judge(GroupView view, Sink sink) {
             Stimulus fixture = view.fixture();
-            int length = Fixtures.taperDays(view, fixture);
+            int length = Fixtures.taperDays(view.problem, fixture);
             int from = fixture.day - length;
             int to = Math.min(fixture.day, view.calendar().days());
             int base = from - 7 * weeks;

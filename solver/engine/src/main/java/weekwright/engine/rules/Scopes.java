@@ -87,7 +87,9 @@ final class Scopes {
                 }
             }
         }
-        fixtures.stream().filter(of -> taperDays(of) > 0).forEach(tapers::add);
+        fixtures.stream()
+                .filter(of -> Fixtures.taperDays(problem, of.fixture()) > 0)
+                .forEach(tapers::add);
         problem.aims.forEach(this::addTopUps);
         int groups = problem.groups.size();
         lineOf = new int[groups][Pathway.values().length];
@@ -183,20 +185,14 @@ final class Scopes {
         return near;
     }
 
-    private int taperDays(FixtureScope of) {
-        Integer wanted = of.fixture.kind == Stimulus.Kind.FIXTURE
-                ? problem.scenario.fixtures().get(of.fixture.index).taperDays()
-                : null;
-        return wanted == null ? 0 : wanted;
-    }
-
     private int[] tapersNear(int group, int day) {
         int weeksBefore = (int) problem.groups.get(group).settings.number("taper", "weeks");
         return java.util.stream.IntStream.range(0, tapers.size())
                 .filter(i -> tapers.get(i).group() == group)
                 .filter(i -> {
-                    int before = tapers.get(i).fixture().day - day;
-                    return before > 0 && before <= taperDays(tapers.get(i)) + 7 * weeksBefore;
+                    Stimulus fixture = tapers.get(i).fixture();
+                    int before = fixture.day - day;
+                    return before > 0 && before <= Fixtures.taperDays(problem, fixture) + 7 * weeksBefore;
                 })
                 .toArray();
     }

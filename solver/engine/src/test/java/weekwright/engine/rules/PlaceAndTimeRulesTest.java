@@ -456,6 +456,10 @@ class PlaceAndTimeRulesTest {
         assertThat(squad.found("visits-per-day")).containsExactly(told(3, 2));
         assertThat(squad.placed("technique", "2027-03-02T21:00").found("visits-per-day"))
                 .containsExactly(told(4, 2));
+        Squad two = squad().practice("early", "2027-03-02T08:00").practice("noon", "2027-03-02T12:00");
+        assertThat(two.placed("technique", "2027-03-02T18:00").found("visits-per-day"))
+                .as("a third that we have placed")
+                .containsExactly(must(3, 2));
     }
 
     /** Technique ends at 01:05 elapsed, which is 02:05 by the clock; trunk work at 02:35 is half an hour later. */

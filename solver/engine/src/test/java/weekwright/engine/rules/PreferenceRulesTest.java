@@ -101,6 +101,10 @@ class PreferenceRulesTest {
         assertThat(acceleratingAt("sports-hall", "turf-pitch", "sports-hall").found(PLACE))
                 .isEmpty();
         assertThat(acceleratingAt("turf-pitch").found(PLACE)).isEmpty();
+        assertThat(lifting("2027-03-02T16:00")
+                        .prefers(null, null, "weights-room")
+                        .found(PLACE))
+                .isEmpty();
     }
 
     @Test

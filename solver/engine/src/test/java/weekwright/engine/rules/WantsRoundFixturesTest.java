@@ -51,6 +51,14 @@ class WantsRoundFixturesTest {
                 .containsExactly(want(12, -3.25, 4));
     }
 
+    /** What starts with a fixture comes after it. Common practice, no source. */
+    @Test
+    void primer_window_a_primer_that_starts_with_the_last_fixture_is_for_none() {
+        Squad squad = match().placed("primer", "2027-03-06T15:00");
+        assertThat(squad.found(PRIMER)).containsExactly(want(12, 1.75, 4));
+        assertThat(squad.judged().only(PRIMER).text()).contains(" has no fixture after it; ");
+    }
+
     @Test
     void primer_window_the_next_fixture_counts_wherever_it_lies() {
         Squad two = squad().fixture("midweek", "2027-03-03T15:00")
