@@ -4,10 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Response;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -27,11 +24,10 @@ import weekwright.scenarios.Scenarios;
 import weekwright.scenarios.SquadGenerator;
 
 /**
- * How long a coach waits for the page, and how much it weighs. It is run by its name only, after the jar was built, and prints
+ * How long a coach waits for the page, and how much it weighs. It is run by its name only and prints
  * rows for {@code benchmarks/report.md}; nothing here can fail for being slow.
  */
 class PageFigures {
-    private static final Path JAR = Path.of("target/weekwright.jar");
     private static final int TIMES = 7;
 
     @TempDir
@@ -41,7 +37,6 @@ class PageFigures {
     void print() throws Exception {
         week("week", Scenarios.read("one-match"), 5_000);
         week("club", SquadGenerator.squad(5, 8, 224, 4), 3_000);
-        row("process start to first page drawn, one squad's week", this::started);
         try (Coach coach = Coach.in(place)) {
             Page page = coach.page;
             for (String folder : List.of("week", "club")) {
@@ -76,37 +71,7 @@ class PageFigures {
                 Locale.ROOT, "| %s | %.0f ms | %.0f to %.0f ms |", what, all[TIMES / 2], all[0], all[TIMES - 1]));
     }
 
-    /** Starts the jar in a process of its own and opens the address that it prints. */
-    private double started() {
-        long start = System.nanoTime();
-        try (Page page = Chromium.page()) {
-            Process desk = new ProcessBuilder(
-                            Path.of(System.getProperty("java.home"), "bin", "java")
-                                    .toString(),
-                            "-jar",
-                            JAR.toString(),
-                            "desk",
-                            place.resolve("week").toString())
-                    .redirectErrorStream(true)
-                    .start();
-            try (BufferedReader out =
-                    new BufferedReader(new InputStreamReader(desk.getInputStream(), StandardCharsets.UTF_8))) {
-                String line = out.readLine();
-                page.navigate(line.substring(line.indexOf("http")).strip());
-                page.waitForSelector(".card.session");
-                page.evaluate(PAINTED);
-                return (System.nanoTime() - start) / 1e6;
-            } finally {
-                desk.destroy();
-                desk.waitFor();
-            }
-        } catch (IOException | InterruptedException e) {
-            throw new IllegalStateException(e);
-        }
-    }
-
-    private static final String PAINTED =
-            "() => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))";
+    static final String PAINTED = "() => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))";
 
     private static double number(Page page, String script) {
         return ((Number) page.evaluate(script)).doubleValue();

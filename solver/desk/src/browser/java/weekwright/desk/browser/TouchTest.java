@@ -44,7 +44,6 @@ class TouchTest {
             Locator target = page.locator(".cell:not(.here):not(.no)").first();
             target.scrollIntoViewIfNeeded();
             String start = target.getAttribute("data-start").substring(11, 16);
-            page.waitForCondition(() -> card.boundingBox() != null);
             BoundingBox from = card.boundingBox();
             BoundingBox to = target.boundingBox();
             CDPSession finger = page.context().newCDPSession(page);
