@@ -300,6 +300,15 @@ class WordingTest {
                 .isEqualTo(
                         "Fri 5 Mar, the day before Cup tie, carries 160 AU; measured against Wed 3 Mar at most 120 AU"
                                 + " are wanted.");
+        Squad late = squad().fixture("cup-tie", "2027-03-06T15:00")
+                .placed("technique", "2027-03-03T10:00")
+                .lasting(90)
+                .placed("technique", "2027-03-04T10:00")
+                .lasting(40)
+                .placed("technique", "2027-03-05T10:00")
+                .lasting(45);
+        assertThat(text(late, "load-falls-to-fixture"))
+                .isEqualTo("Load rises towards Cup tie: 135 AU on Fri 5 Mar after 120 AU on Thu 4 Mar.");
     }
 
     @Test

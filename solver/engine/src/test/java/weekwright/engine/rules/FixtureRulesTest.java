@@ -454,6 +454,10 @@ class FixtureRulesTest {
         assertThat(primer("2027-03-06T11:25").found("primer-end")).isEmpty();
         assertThat(primer("2027-03-06T11:30").found("primer-end")).isEmpty();
         assertThat(primer("2027-03-06T11:35").found("primer-end")).containsExactly(must(2.92, 3));
+        assertThat(primer("2027-03-06T12:00")
+                        .level("primer-end", RuleLevel.WANT)
+                        .found("primer-end"))
+                .containsExactly(want(0.5, 2.5, 3));
         assertThat(primer("2027-03-05T10:00").found("primer-end")).isEmpty();
     }
 

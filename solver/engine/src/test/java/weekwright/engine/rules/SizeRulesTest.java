@@ -33,6 +33,12 @@ class SizeRulesTest {
         assertThat(three().placed("hamstring-eccentric", "2027-03-02T12:36").found(SIZE))
                 .isEmpty();
         assertThat(three().number(SIZE, "sessions", 2).found(SIZE)).containsExactly(want(8, 3, 2));
+        assertThat(three().placed("heavy-upper-push", "2027-03-02T18:00")
+                        .placed("hamstring-eccentric", "2027-03-02T18:45")
+                        .number(SIZE, "sessions", 1)
+                        .found(SIZE))
+                .as("in each of two visits")
+                .containsExactly(want(16, 3, 1));
     }
 
     @Test
