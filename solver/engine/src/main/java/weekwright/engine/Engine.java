@@ -25,6 +25,7 @@ import weekwright.engine.search.Searcher.Found;
 import weekwright.model.answer.WhyNot;
 import weekwright.model.plan.Plan;
 import weekwright.model.plan.Solver;
+import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Scenario;
 
 /** Judges plans and proposes them. Documents must have been read without fault. */
@@ -78,8 +79,23 @@ public final class Engine {
         return Questions.of(scenario, plan).whyNot(session, day);
     }
 
+    /** A plan as a picture only: where all lies and what the days ask, with nothing found or left out. */
+    public static Judged drawn(Scenario scenario, Plan plan) {
+        Problem problem = ProblemBuilder.of(scenario, plan, PlanUse.CHECK);
+        return new Explanation(problem, standing(problem)).drawn();
+    }
+
     /** Proposes a plan: the best found within the budget, or until it is told to stop. */
     public static Judged propose(Proposal proposal, Progress progress) {
+        return proposed(proposal, progress, true);
+    }
+
+    /** Proposes a plan as {@link #propose} does; no remedy is looked for, so that it is there as soon as it is found. */
+    public static Judged proposeWithoutRemedies(Proposal proposal, Progress progress) {
+        return proposed(proposal, progress, false);
+    }
+
+    private static Judged proposed(Proposal proposal, Progress progress, boolean withRemedies) {
         Plan from = proposal.from();
         Problem problem = from == null
                 ? ProblemBuilder.of(proposal.scenario())
@@ -96,7 +112,9 @@ public final class Engine {
         // The plan is judged as a reader will judge it: moving away from the plan before costs nothing any more.
         Problem plain = from == null ? problem : ProblemBuilder.of(proposal.scenario(), from, PlanUse.START);
         @Nullable Stimulus[] at = from == null ? found.at() : Explanation.sameIn(plain, found.at());
-        return new Explanation(plain, at).judged(from == null ? null : from.published(), solver);
+        Explanation explained = new Explanation(plain, at);
+        Moment published = from == null ? null : from.published();
+        return withRemedies ? explained.judged(published, solver) : explained.judgedWithoutRemedies(published, solver);
     }
 
     /**

@@ -27,6 +27,16 @@ public interface Planner {
         public Judged propose(Proposal proposal, Progress progress) {
             return Engine.propose(proposal, progress);
         }
+
+        @Override
+        public Judged proposeWithoutRemedies(Proposal proposal, Progress progress) {
+            return Engine.proposeWithoutRemedies(proposal, progress);
+        }
+
+        @Override
+        public Judged drawn(Scenario scenario, Plan plan) {
+            return Engine.drawn(scenario, plan);
+        }
     };
 
     /** Judges a plan as it stands. */
@@ -37,7 +47,12 @@ public interface Planner {
         return judge(scenario, plan);
     }
 
-    /** The same judging without looking for what would help: what a coach has changed must be seen at once. */
+    /** A plan as a picture only, for as long as nobody reads what is found of it. */
+    default Judged drawn(Scenario scenario, Plan plan) {
+        return judgeWithoutRemedies(scenario, plan);
+    }
+
+    /** The same without looking for what would help: what a coach has changed or planned must be seen at once. */
     default Planner quick() {
         Planner whole = this;
         return new Planner() {
@@ -48,13 +63,23 @@ public interface Planner {
 
             @Override
             public Judged propose(Proposal proposal, Progress progress) {
-                return whole.propose(proposal, progress);
+                return whole.proposeWithoutRemedies(proposal, progress);
+            }
+
+            @Override
+            public Judged drawn(Scenario scenario, Plan plan) {
+                return whole.drawn(scenario, plan);
             }
         };
     }
 
     /** Searches for the best plan; gives the best so far when progress says stop. */
     Judged propose(Proposal proposal, Progress progress);
+
+    /** Searches where nobody will read what would help: the same but for the remedies. */
+    default Judged proposeWithoutRemedies(Proposal proposal, Progress progress) {
+        return propose(proposal, progress);
+    }
 
     /** Says what cannot all be had and what could go; as much as was found when progress says stop. */
     default Traded tradeOffs(Proposal proposal, Progress progress, Consumer<String> trying) {

@@ -163,7 +163,7 @@ public final class Shelf {
         Thread reading = new Thread(
                 () -> {
                     try {
-                        open(folder).ifPresent(Workplace::now);
+                        open(folder).ifPresent(place -> place.now().judged());
                     } catch (InputFault | FileFault fault) {
                         // Whoever opens the folder meets the same fault, and is told of it.
                     }

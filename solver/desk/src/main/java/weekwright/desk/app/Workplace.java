@@ -33,15 +33,17 @@ public final class Workplace {
         quick = planner.quick();
     }
 
-    /** A revision with what there is to say of it. */
+    /** A revision with what there is to say of it, worked out when it is first asked for. */
     public static final class Seen {
         private final Version version;
-        private volatile Judged judged;
+        private final Planner planner;
+        private @Nullable Judged judged;
         private @Nullable List<PersonPicture> people;
         private @Nullable Questions questions;
 
-        Seen(Version version, Judged judged) {
+        Seen(Version version, Planner planner, @Nullable Judged judged) {
             this.version = version;
+            this.planner = planner;
             this.judged = judged;
         }
 
@@ -61,8 +63,25 @@ public final class Workplace {
         }
 
         /** The plan, or an empty one while there is none; judged. */
-        public Judged judged() {
+        public synchronized Judged judged() {
+            if (judged == null) {
+                judged = planner.judge(scenario(), plan());
+            }
             return judged;
+        }
+
+        /** The plan as a picture, without waiting for all that is found of it. */
+        public Judged drawn() {
+            return planner.drawn(scenario(), plan());
+        }
+
+        private Plan plan() {
+            Plan plan = version.contents().plan();
+            return plan == null ? nothing(scenario()) : plan;
+        }
+
+        private synchronized void helped(Judged with) {
+            judged = with;
         }
 
         /** Whether there is a plan. */
@@ -73,7 +92,7 @@ public final class Workplace {
         /** The plan, ready for questions about its sessions. */
         public synchronized Questions questions() {
             if (questions == null) {
-                questions = Questions.of(scenario(), judged.plan());
+                questions = Questions.of(scenario(), judged().plan());
             }
             return questions;
         }
@@ -81,7 +100,7 @@ public final class Workplace {
         /** What the plan means for each athlete. */
         public synchronized List<PersonPicture> people() {
             if (people == null) {
-                people = Engine.people(scenario(), judged.plan());
+                people = Engine.people(scenario(), judged().plan());
             }
             return people;
         }
@@ -98,10 +117,8 @@ public final class Workplace {
 
     private Seen seen(Version head) {
         if (last == null || last.version.number() != head.number()) {
-            Contents contents = head.contents();
-            Plan plan = contents.plan();
             latest = head.number();
-            last = new Seen(head, quick.judge(contents.scenario(), plan == null ? nothing(contents.scenario()) : plan));
+            last = new Seen(head, quick, null);
         }
         return last;
     }
@@ -133,8 +150,8 @@ public final class Workplace {
             if (seen.revision().number() != revision) {
                 return Optional.empty();
             }
-            if (!seen.judged.helpSought()) {
-                seen.judged = planner.judge(seen.scenario(), seen.judged.plan());
+            if (!seen.judged().helpSought()) {
+                seen.helped(planner.judge(seen.scenario(), seen.judged().plan()));
             }
             return Optional.of(seen);
         }
@@ -166,7 +183,7 @@ public final class Workplace {
         Outcome outcome = guarded(() -> commit(expected, label, judged.plan()));
         if (outcome instanceof Outcome.Saved) {
             latest = outcome.head().number();
-            last = new Seen(outcome.head(), judged);
+            last = new Seen(outcome.head(), quick, judged);
         }
         return outcome;
     }
@@ -200,7 +217,7 @@ public final class Workplace {
         Outcome outcome = guarded(() -> commit(expected, label, new Contents(scenario, judged.plan(), made.log())));
         if (outcome instanceof Outcome.Saved) {
             latest = outcome.head().number();
-            last = new Seen(outcome.head(), judged);
+            last = new Seen(outcome.head(), quick, judged);
         }
         return outcome;
     }

@@ -41,7 +41,7 @@ public final class Desk implements AutoCloseable {
 
     private Desk(Shelf shelf, int port, Consumer<String> tell) {
         this.tell = tell;
-        searches = new Searches(shelf.planner(), shelf.clock(), turns, PlanPages::verdict);
+        searches = new Searches(shelf.planner().quick(), shelf.clock(), turns, PlanPages::verdict);
         bargains = new Bargains(shelf.planner(), turns);
         events = new Events(searches, bargains);
         Assets assets = new Assets();

@@ -19,7 +19,7 @@ final class Views {
     private Views() {}
 
     static Open open(Seen seen) {
-        return new Open(seen.scenario(), seen.revision(), seen.planned(), seen.judged(), seen::people);
+        return new Open(seen.scenario(), seen.revision(), seen.planned(), seen::judged, seen::drawn, seen::people);
     }
 
     /** How a search goes, or null where there is none. */

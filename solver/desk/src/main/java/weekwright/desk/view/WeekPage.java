@@ -12,6 +12,7 @@ import weekwright.desk.view.PlanPage.Line;
  * @param revision the revision that is shown
  * @param saved what the revision is, in words
  * @param planned whether there is a plan yet
+ * @param panel how the plan stands; null while the first is being looked for
  * @param news what the coach should be told once
  */
 public record WeekPage(
@@ -26,7 +27,7 @@ public record WeekPage(
         List<Choice> weeks,
         List<Choice> lanes,
         Landscape landscape,
-        Panel panel,
+        @Nullable Panel panel,
         CouldGo couldGo,
         SearchStrip search,
         List<String> news) {

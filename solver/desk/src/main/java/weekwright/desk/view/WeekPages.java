@@ -40,6 +40,7 @@ public final class WeekPages {
         Course search = underway.search();
         Scenario scenario = open.scenario();
         Judged drawn = search != null && search.on() ? search.drawn() : null;
+        boolean first = search != null && search.on() && !open.planned();
         return new WeekPage(
                 base,
                 look.query(),
@@ -52,9 +53,9 @@ public final class WeekPages {
                 weeks(scenario, look),
                 lanes(scenario, look),
                 drawn == null
-                        ? Landscapes.of(scenario, open.judged(), open.people(), look)
+                        ? Landscapes.of(scenario, first ? open.drawn() : open.judged(), open.people(), look)
                         : Landscapes.of(scenario, drawn, () -> Engine.people(scenario, drawn.plan()), look),
-                panel(scenario, open.judged()),
+                first ? null : panel(scenario, open.judged()),
                 couldGo(base, open, underway.couldGo(), look),
                 SearchStrips.of(base, look.query(), open.revision().number(), open.planned(), search),
                 news);

@@ -63,12 +63,14 @@ class SearchTest {
         assertThat(page).contains("Maximal velocity sprinting", "2.5 points of wishes unmet");
         assertThat(page).contains("d=\"M30.0 0.0 L60.0 0.0 L60.0 47.5\"");
         assertThat(page).contains("Revision 1,").doesNotContain("Revision 2,");
+        // Of the empty week before it nothing is said: it is not what anybody wants to know.
+        assertThat(page).contains("The first plan is being looked for.").doesNotContain("Left out");
 
         planner.go();
         // What it saves is never seen before its end.
         assertThat(browser.until("/w/week", "Revision 2,"))
-                .contains("Plan again", "Planned. ")
-                .doesNotContain(RUNNING);
+                .contains("Plan again", "Planned. ", "How it stands")
+                .doesNotContain(RUNNING, "The first plan");
     }
 
     @Test

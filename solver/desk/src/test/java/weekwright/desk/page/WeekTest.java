@@ -89,7 +89,7 @@ class WeekTest {
                 "The shed");
         assertThat(begun.statusCode()).isEqualTo(303);
 
-        String page = browser.get("/w/harbour").body();
+        String page = browser.until("/w/harbour", "Planned. ");
 
         assertThat(page).contains("Harbour seconds", "Cup tie", "14:30", "Heavy lower, knee-dominant");
         assertThat(page).doesNotContain("Maximal velocity");
