@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import weekwright.engine.Engine;
 import weekwright.engine.Proposal;
@@ -25,6 +26,7 @@ import weekwright.model.plan.Totals;
 import weekwright.model.scenario.Scenario;
 import weekwright.scenarios.Scenarios;
 import weekwright.scenarios.SquadGenerator;
+import weekwright.scenarios.Yardstick;
 
 /** What a search promises, whatever it finds. */
 class PortfolioTest {
@@ -152,17 +154,46 @@ class PortfolioTest {
         assertThat(plans.get(2)).isEqualTo(plans.get(0));
     }
 
-    @Test
-    void ruin_and_recreate_alone_makes_a_plan_of_nothing() {
+    static List<Searcher> searchers() {
+        return List.of(
+                new RuinAndRecreate(),
+                new TimefoldSearcher(),
+                new Annealing(),
+                new InTurn(new RuinAndRecreate(), new Annealing()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("searchers")
+    void each_searcher_alone_makes_a_plan_of_nothing_and_the_same_again(Searcher searcher) {
         Problem problem = ProblemBuilder.of(Scenarios.read("one-match"));
         @SuppressWarnings("NullAway")
         Stimulus[] nothing = new Stimulus[problem.sessions.size()];
 
-        Found found = new RuinAndRecreate().search(problem, nothing, problem.sessions, 1, 20_000, Watch.NONE);
+        Found found = searcher.search(problem, nothing, problem.sessions, 1, 20_000, Watch.NONE);
+        Found again = searcher.search(problem, nothing, problem.sessions, 1, 20_000, Watch.NONE);
 
         Cost cost = Judge.of(problem, found.at()).total();
         assertThat(List.of(cost.must, cost.key, cost.main)).containsOnly(0L);
         assertThat(found.moves()).isLessThanOrEqualTo(20_000);
+        assertThat(starts(problem, again)).isEqualTo(starts(problem, found));
+    }
+
+    @Test
+    void our_cooling_is_as_good_as_that_of_timefold_in_as_many_moves() {
+        Problem problem = ProblemBuilder.of(Yardstick.of(SquadGenerator.squad(10, 1, 28, 1)));
+        Stimulus[] start = Construction.held(problem);
+        double ours = 0;
+        double timefolds = 0;
+        for (long seed = 1; seed <= 4; seed++) {
+            ours += wishes(problem, new Annealing(), start, seed);
+            timefolds += wishes(problem, new TimefoldSearcher(), start, seed);
+        }
+        assertThat(ours).isBetween(0.75 * timefolds, 1.25 * timefolds);
+    }
+
+    private static double wishes(Problem problem, Searcher searcher, Stimulus[] start, long seed) {
+        Found found = searcher.search(problem, start, problem.sessions, seed, 30_000, Watch.NONE);
+        return Judge.of(problem, found.at()).total().totals().want();
     }
 
     private static List<Integer> starts(Problem problem, Found found) {
