@@ -101,4 +101,23 @@ class NewsTest {
             coach.quiet();
         }
     }
+
+    @Test
+    void what_is_chosen_for_the_next_search_stays_when_the_page_hears_of_the_last() {
+        try (Coach coach = Coach.in(place)) {
+            Page page = coach.page;
+            page.locator("button.demo[value=one-match]").click();
+            assertThat(page.locator("#search-away")).isVisible();
+            page.reload();
+
+            page.locator("#seconds").selectOption("60");
+            // A second listener hears of it no sooner than the page's own.
+            page.evaluate("() => new Promise((heard) => new EventSource(document.getElementById('desk').dataset.base"
+                    + " + '/events').addEventListener('search', heard))");
+            page.waitForTimeout(500);
+
+            assertThat(page.locator("#seconds")).hasValue("60");
+            coach.quiet();
+        }
+    }
 }

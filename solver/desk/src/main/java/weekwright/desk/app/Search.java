@@ -39,7 +39,8 @@ public final class Search implements Onlooker, OneByOne.Piece {
             @Nullable Judged drawn,
             String message,
             @Nullable Integer revision,
-            @Nullable Comparison comparison) {
+            @Nullable Comparison comparison,
+            long changes) {
         /** Whether it has not ended. */
         public boolean isOn() {
             return state == State.WAITING || state == State.RUNNING;
@@ -71,7 +72,8 @@ public final class Search implements Onlooker, OneByOne.Piece {
     private @Nullable Judged drawn;
     private long changes;
 
-    Search(Workplace place, Seen from, double seconds, boolean afresh, Consumer<Search> work) {
+    Search(Workplace place, Seen from, double seconds, boolean afresh, long after, Consumer<Search> work) {
+        changes = after;
         this.place = place;
         this.from = from;
         this.seconds = seconds;
@@ -98,7 +100,10 @@ public final class Search implements Onlooker, OneByOne.Piece {
         return seconds;
     }
 
-    /** Counts up with everything that happens, so that somebody who asks again sees whether there is news. */
+    /**
+     * Counts up with everything that happens, and on from the search before, so that somebody who asks again sees whether
+     * there is news.
+     */
     public synchronized long changes() {
         return changes;
     }
@@ -116,7 +121,7 @@ public final class Search implements Onlooker, OneByOne.Piece {
             latest = null;
             drawn = newest.get();
         }
-        return new Standing(state, seconds, List.copyOf(points), drawn, message, revision, comparison);
+        return new Standing(state, seconds, List.copyOf(points), drawn, message, revision, comparison, changes);
     }
 
     /** What it is like now beside the folder at the same moment: what it saves is never seen before its end is. */

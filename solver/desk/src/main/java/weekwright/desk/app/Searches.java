@@ -42,7 +42,10 @@ public final class Searches {
      * @param afresh whether only what is pinned is kept of the plan; else the search stays close to all of it
      */
     public Search ask(Workplace place, Seen from, double seconds, boolean afresh) {
-        return latest.ask(place, () -> new Search(place, from, seconds, afresh, this::run));
+        return latest.ask(place, () -> {
+            long after = latest.of(place).map(Search::changes).orElse(0L) + 1;
+            return new Search(place, from, seconds, afresh, after, this::run);
+        });
     }
 
     /** The last search of a folder. */

@@ -34,7 +34,14 @@ final class Views {
                 .map(point -> new SearchLine(point.totals(), point.placed(), point.sessions(), 0, point.seconds()))
                 .toList();
         return new Course(
-                state(now.state()), now.seconds(), before, steps, now.drawn(), now.message(), now.comparison());
+                state(now.state()),
+                now.seconds(),
+                before,
+                steps,
+                now.drawn(),
+                now.message(),
+                now.comparison(),
+                now.changes());
     }
 
     /** How the search for what could go stands, or null where there is none. */

@@ -15,6 +15,7 @@ import weekwright.model.answer.Comparison;
  * @param drawn the best plan so far, or null before there is one
  * @param message how it ended, or what it does
  * @param comparison what it changed, or null
+ * @param number counts up with everything that happens to it
  */
 public record Course(
         String state,
@@ -23,7 +24,8 @@ public record Course(
         List<SearchLine> steps,
         @Nullable Judged drawn,
         String message,
-        @Nullable Comparison comparison) {
+        @Nullable Comparison comparison,
+        long number) {
     /** State of a search whose turn has not come. */
     public static final String WAITING = "waiting";
     /** State of a search that runs. */

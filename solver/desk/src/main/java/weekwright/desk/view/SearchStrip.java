@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param steps the last better plans, the newest first, in words
  * @param outcome what came of the last search in a sentence, or null
  * @param changes what it changed, group by group
+ * @param number of the news of it that is shown
  */
 public record SearchStrip(
         String base,
@@ -29,7 +30,8 @@ public record SearchStrip(
         String curve,
         List<String> steps,
         @Nullable String outcome,
-        List<Changes> changes) {
+        List<Changes> changes,
+        long number) {
     /** How long a search may take, in seconds. */
     public static final List<Integer> SECONDS = List.of(2, 5, 15, 60);
 

@@ -37,7 +37,8 @@ public final class SearchStrips {
                 now == null ? "" : curve(now),
                 now == null ? List.of() : steps(now.steps()),
                 now == null || now.on() ? null : outcome(now),
-                now == null || now.comparison() == null ? List.of() : changes(now.comparison()));
+                now == null || now.comparison() == null ? List.of() : changes(now.comparison()),
+                now == null ? 0 : now.number());
     }
 
     private static String status(Course now) {

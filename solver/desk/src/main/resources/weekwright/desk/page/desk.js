@@ -39,7 +39,12 @@
   const asked = { busy: false, again: new Map(), pressed: 0, awaited: new Set() };
   const mayAsk = () => !asked.busy && !held.session && !held.again && asked.awaited.size === 0;
   const shown = () => Number(desk().dataset.revision);
-  /** To be asked for as soon as may be; a week up to a revision only until the page shows that one or a later one. */
+  /** Whether the page shows already what it hears of: a revision or a later one, a search as it is now. */
+  const KNOWN = {
+    '#desk': (revision) => revision <= shown(),
+    '#search': (number) => number === Number(document.getElementById('search').dataset.number),
+  };
+  /** To be asked for as soon as may be, if the page does not show it by then. */
   const later = (target, upTo) => asked.again.set(target, Math.max(upTo, asked.again.get(target) || 0));
   async function ask(target, upTo = Infinity) {
     later(target, upTo);
@@ -62,9 +67,9 @@
     askAgain();
   }
   function askAgain() {
-    if (asked.again.has('#desk') && asked.again.get('#desk') <= shown()) {
-      asked.again.delete('#desk');
-    }
+    Object.entries(KNOWN)
+      .filter(([target, known]) => asked.again.has(target) && known(asked.again.get(target)))
+      .forEach(([target]) => asked.again.delete(target));
     if (asked.again.size > 0 && mayAsk()) {
       ask(...asked.again.entries().next().value);
     }
@@ -126,13 +131,16 @@
       lost(QUIET_WHILE);
       setTimeout(listen, TRY_AGAIN);
     });
-    line.addEventListener('search', () => ask('#search'));
     line.addEventListener('could-go', () => ask('#could-go'));
-    line.addEventListener('revision', (event) => {
-      if (Number(event.data) > shown()) {
-        ask('#desk', Number(event.data));
-      }
-    });
+    // What the page was drawn with is no news: whoever chooses in it must not lose the choice.
+    const hear = (name, target) =>
+      line.addEventListener(name, (event) => {
+        if (!KNOWN[target](Number(event.data))) {
+          ask(target, Number(event.data));
+        }
+      });
+    hear('revision', '#desk');
+    hear('search', '#search');
   }
 
   /** Says that the program does not answer, unless it does again in a moment. */
