@@ -135,6 +135,10 @@ public final class Portfolio {
         /** Searches all parts of some sessions from a plan, between two shares of the budget. */
         @Nullable
         Stimulus[] walk(@Nullable Stimulus[] start, List<Session> free, double from, double to) {
+            if (watch.tried(0)) {
+                settled = false;
+                return start;
+            }
             double share = (to - from) / WALKS;
             long most = walks == Long.MAX_VALUE ? walks : (long) (walks * share);
             List<Share> parts = shares(free);

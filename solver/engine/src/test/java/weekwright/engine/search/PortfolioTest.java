@@ -154,6 +154,31 @@ class PortfolioTest {
         assertThat(plans.get(2)).isEqualTo(plans.get(0));
     }
 
+    @Test
+    void a_search_that_is_stopped_at_once_hardly_looks_at_the_weeks_that_it_has_not_come_to() {
+        Problem problem = ProblemBuilder.of(SquadGenerator.squad(10, 1, 28, 4));
+        Progress stopped = new Progress() {
+            @Override
+            public void better(Totals totals, int placed, int sessions, long moves, double seconds) {}
+
+            @Override
+            public boolean stop() {
+                return true;
+            }
+        };
+        Clocked watch = new Clocked(Budget.seconds(60), stopped, problem.sessions.size());
+
+        Found found = new Portfolio(problem, null).search(Budget.seconds(60), 1, 1, watch);
+
+        int options = problem.sessions.stream()
+                .mapToInt(session -> session.options.length)
+                .max()
+                .orElseThrow();
+        assertThat(found.moves()).isLessThanOrEqualTo(options + 1);
+        assertThat(found.settled()).isFalse();
+        assertThat(Judge.of(problem, found.at()).total().must).isZero();
+    }
+
     static List<Searcher> searchers() {
         return List.of(
                 new RuinAndRecreate(),
