@@ -24,8 +24,8 @@ import weekwright.scenarios.Scenarios;
 import weekwright.scenarios.SquadGenerator;
 
 /**
- * How long a coach waits for the page, and how much it weighs. It is run by its name only and prints
- * rows for {@code benchmarks/report.md}; nothing here can fail for being slow.
+ * How long a coach waits for the page, and how much it weighs. It is run by its name only and prints rows for
+ * {@code benchmarks/report.md}; nothing here can fail for being slow.
  */
 class PageFigures {
     private static final int TIMES = 7;
@@ -35,8 +35,8 @@ class PageFigures {
 
     @Test
     void print() throws Exception {
-        week("week", Scenarios.read("one-match"), 5_000);
-        week("club", SquadGenerator.squad(5, 8, 224, 4), 3_000);
+        week(place, "week", Scenarios.read("one-match"), 5_000);
+        week(place, "club", SquadGenerator.squad(5, 8, 224, 4), 3_000);
         try (Coach coach = Coach.in(place)) {
             Page page = coach.page;
             for (String folder : List.of("week", "club")) {
@@ -52,11 +52,13 @@ class PageFigures {
         }
     }
 
-    private void week(String name, Scenario scenario, long moves) throws IOException {
+    /** A folder with a planned week. */
+    static Path week(Path place, String name, Scenario scenario, long moves) throws IOException {
         Path folder = Files.createDirectory(place.resolve(name));
         Files.writeString(folder.resolve("scenario.json"), Documents.write(scenario));
         var found = Engine.propose(new Proposal(scenario, null, Budget.moves(moves), 1, 2, null), Progress.SILENT);
         Files.writeString(folder.resolve("plan.json"), Documents.write(found.plan()));
+        return folder;
     }
 
     private void row(String what, DoubleSupplier millis) {
@@ -73,7 +75,7 @@ class PageFigures {
 
     static final String PAINTED = "() => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))";
 
-    private static double number(Page page, String script) {
+    static double number(Page page, String script) {
         return ((Number) page.evaluate(script)).doubleValue();
     }
 

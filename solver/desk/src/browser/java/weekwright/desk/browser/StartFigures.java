@@ -16,12 +16,6 @@ import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import weekwright.engine.Engine;
-import weekwright.engine.Proposal;
-import weekwright.engine.search.Budget;
-import weekwright.engine.search.Progress;
-import weekwright.model.document.Documents;
-import weekwright.model.scenario.Scenario;
 import weekwright.scenarios.Scenarios;
 
 /**
@@ -38,11 +32,7 @@ class StartFigures {
 
     @Test
     void print() throws Exception {
-        Scenario scenario = Scenarios.read("one-match");
-        Path week = Files.createDirectory(place.resolve("week"));
-        Files.writeString(week.resolve("scenario.json"), Documents.write(scenario));
-        var found = Engine.propose(new Proposal(scenario, null, Budget.moves(5_000), 1, 2, null), Progress.SILENT);
-        Files.writeString(week.resolve("plan.json"), Documents.write(found.plan()));
+        Path week = PageFigures.week(place, "week", Scenarios.read("one-match"), 5_000);
         rows("one squad's week", List.of(), week, false);
         rows("a demo chosen on the first page", List.of(), null, true);
         String kept = place.resolve("weekwright.jsa").toString();
@@ -130,7 +120,7 @@ class StartFigures {
     }
 
     private static double number(Page page, String when) {
-        return ((Number) page.evaluate("() => performance.getEntriesByType('navigation')[0]." + when)).doubleValue();
+        return PageFigures.number(page, "() => performance.getEntriesByType('navigation')[0]." + when);
     }
 
     private static double cpu(Process desk) {

@@ -32,11 +32,6 @@ public interface Planner {
         public Judged proposeWithoutRemedies(Proposal proposal, Progress progress) {
             return Engine.proposeWithoutRemedies(proposal, progress);
         }
-
-        @Override
-        public Judged drawn(Scenario scenario, Plan plan) {
-            return Engine.drawn(scenario, plan);
-        }
     };
 
     /** Judges a plan as it stands. */
@@ -45,11 +40,6 @@ public interface Planner {
     /** Judges a plan where nobody will read what would help: the same but for the remedies. */
     default Judged judgeWithoutRemedies(Scenario scenario, Plan plan) {
         return judge(scenario, plan);
-    }
-
-    /** A plan as a picture only, for as long as nobody reads what is found of it. */
-    default Judged drawn(Scenario scenario, Plan plan) {
-        return judgeWithoutRemedies(scenario, plan);
     }
 
     /** The same without looking for what would help: what a coach has changed or planned must be seen at once. */
@@ -64,11 +54,6 @@ public interface Planner {
             @Override
             public Judged propose(Proposal proposal, Progress progress) {
                 return whole.proposeWithoutRemedies(proposal, progress);
-            }
-
-            @Override
-            public Judged drawn(Scenario scenario, Plan plan) {
-                return whole.drawn(scenario, plan);
             }
         };
     }

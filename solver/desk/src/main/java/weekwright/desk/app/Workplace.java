@@ -72,7 +72,7 @@ public final class Workplace {
 
         /** The plan as a picture, without waiting for all that is found of it. */
         public Judged drawn() {
-            return planner.drawn(scenario(), plan());
+            return Engine.drawn(scenario(), plan());
         }
 
         private Plan plan() {

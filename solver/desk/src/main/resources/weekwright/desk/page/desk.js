@@ -44,15 +44,21 @@
     '#desk': (revision) => revision <= shown(),
     '#search': (number) => number === Number(document.getElementById('search').dataset.number),
   };
-  /** To be asked for as soon as may be, if the page does not show it by then. */
   const later = (target, upTo) => asked.again.set(target, Math.max(upTo, asked.again.get(target) || 0));
-  async function ask(target, upTo = Infinity) {
+  /** Asks for a part as soon as may be, if the page does not show by then what was heard of. */
+  function ask(target, upTo = Infinity) {
     later(target, upTo);
-    if (!mayAsk()) {
+    askAgain();
+  }
+  async function askAgain() {
+    Object.entries(KNOWN)
+      .filter(([target, known]) => asked.again.has(target) && known(asked.again.get(target)))
+      .forEach(([target]) => asked.again.delete(target));
+    if (asked.again.size === 0 || !mayAsk()) {
       return;
     }
     // The whole desk has all else in it.
-    const next = asked.again.has('#desk') ? '#desk' : target;
+    const next = asked.again.has('#desk') ? '#desk' : asked.again.keys().next().value;
     const within = next === '#desk' ? [...asked.again] : [[next, asked.again.get(next)]];
     within.forEach(([one]) => asked.again.delete(one));
     asked.busy = true;
@@ -65,14 +71,6 @@
       swap(answer.ok ? next : '#notice', answer.text);
     }
     askAgain();
-  }
-  function askAgain() {
-    Object.entries(KNOWN)
-      .filter(([target, known]) => asked.again.has(target) && known(asked.again.get(target)))
-      .forEach(([target]) => asked.again.delete(target));
-    if (asked.again.size > 0 && mayAsk()) {
-      ask(...asked.again.entries().next().value);
-    }
   }
 
   /** A part of the page from the server, or null where it does not answer. */
@@ -133,12 +131,7 @@
     });
     line.addEventListener('could-go', () => ask('#could-go'));
     // What the page was drawn with is no news: whoever chooses in it must not lose the choice.
-    const hear = (name, target) =>
-      line.addEventListener(name, (event) => {
-        if (!KNOWN[target](Number(event.data))) {
-          ask(target, Number(event.data));
-        }
-      });
+    const hear = (name, target) => line.addEventListener(name, (event) => ask(target, Number(event.data)));
     hear('revision', '#desk');
     hear('search', '#search');
   }

@@ -32,26 +32,10 @@ final class PatientPlanner implements Planner {
     }
 
     @Override
-    public Judged judgeWithoutRemedies(Scenario scenario, Plan plan) {
-        return Engine.judgeWithoutRemedies(scenario, plan);
-    }
-
-    @Override
     public Judged propose(Proposal proposal, Progress progress) {
-        return planned(proposal, progress, true);
-    }
-
-    @Override
-    public Judged proposeWithoutRemedies(Proposal proposal, Progress progress) {
-        return planned(proposal, progress, false);
-    }
-
-    private Judged planned(Proposal proposal, Progress progress, boolean withRemedies) {
         asked.add(proposal.scenario().title());
-        Proposal inFewMoves = new Proposal(proposal.scenario(), proposal.from(), Budget.moves(500), 1, 1, null);
-        Judged found = withRemedies
-                ? Engine.propose(inFewMoves, Progress.SILENT)
-                : Engine.proposeWithoutRemedies(inFewMoves, Progress.SILENT);
+        Judged found = Engine.propose(
+                new Proposal(proposal.scenario(), proposal.from(), Budget.moves(500), 1, 1, null), Progress.SILENT);
         if (progress instanceof Onlooker onlooker) {
             onlooker.plan(() -> found);
         }

@@ -51,7 +51,7 @@ final class Annealing implements Searcher {
 
         @Nullable
         Stimulus[] end() {
-            boolean stop = !maker.any() || pace.most() < 1 || pace.settled();
+            boolean stop = false;
             while (!stop) {
                 SlotMove move = maker.next();
                 stop = move.changes() ? tried(move) : pace.triedInVain();

@@ -26,9 +26,9 @@ final class Coolings {
     /** One walk. */
     interface Cooling {
         /**
-         * Walks until the pace says stop.
+         * Walks until the pace says stop; there is something to move and something to gain.
          *
-         * @return where the walk ended, by session: the best of it by the weighted sum
+         * @return by session where the walk ended, or the best of it by the weighted sum
          */
         @Nullable
         Stimulus[] walk(@Nullable Stimulus[] start, long seed, Pace pace, int mustFactor);
@@ -38,6 +38,7 @@ final class Coolings {
     private final Cooling cooling;
     private final long moves;
     private final long longest;
+    private final boolean movable;
     private final Watch watch;
 
     /** Coolings of some sessions, within a number of moves or until the watch says stop. */
@@ -47,20 +48,21 @@ final class Coolings {
         this.moves = moves;
         this.watch = watch;
         longest = LONGEST * Searcher.options(free);
+        movable = free.stream().anyMatch(MoveMaker::movable);
     }
 
     /** Cools from a plan, again and again from the best seen. */
     Found from(@Nullable Stimulus[] start, long seed) {
         long first = Math.min(longest, moves == Long.MAX_VALUE ? moves : (long) (moves * FIRST_PART));
         Pace pace = pace(start, watch.forShare(FIRST_PART), first);
-        @Nullable Stimulus[] end = cooling.walk(start, seed, pace, 1);
+        @Nullable Stimulus[] end = walk(start, seed, pace, 1);
         int mustFactor = Judge.of(problem, end).total().must > pace.best.cost().must ? 2 : 1;
         long tried = pace.moves();
         for (int next = 1; !pace.settled(); next++) {
             @Nullable Stimulus[] at = pace.best.at();
             Cost before = pace.best.cost();
             pace = pace(at, watch, Math.min(longest, moves == Long.MAX_VALUE ? moves : moves - tried));
-            cooling.walk(at, seed + next, pace, mustFactor);
+            walk(at, seed + next, pace, mustFactor);
             tried += pace.moves();
             if (pace.most() < longest || watch.tried(0)) {
                 break;
@@ -70,6 +72,10 @@ final class Coolings {
             }
         }
         return new Found(pace.best.at(), tried, pace.settled());
+    }
+
+    private @Nullable Stimulus[] walk(@Nullable Stimulus[] start, long its, Pace pace, int mustFactor) {
+        return movable && pace.most() > 0 && !pace.settled() ? cooling.walk(start, its, pace, mustFactor) : start;
     }
 
     private Pace pace(@Nullable Stimulus[] at, Watch its, long most) {

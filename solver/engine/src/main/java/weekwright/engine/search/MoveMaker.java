@@ -52,11 +52,6 @@ final class MoveMaker {
         return session.options.length > 0 && !(session.stays && session.coarse.length == 1);
     }
 
-    /** Whether anything can move. */
-    boolean any() {
-        return !movable.isEmpty();
-    }
-
     SlotMove next() {
         for (int i = 0; i < TRIES; i++) {
             SlotMove move = draw(random.nextInt(100));
@@ -64,17 +59,17 @@ final class MoveMaker {
                 return move;
             }
         }
-        return change(anySeat());
+        return change(any());
     }
 
     private @Nullable SlotMove draw(int lot) {
         if (lot < CHANGE) {
-            return change(anySeat());
+            return change(any());
         }
         if (lot < SWAP) {
-            return swap(anySeat(), anySeat());
+            return swap(any(), any());
         }
-        Seat seat = anySeat();
+        Seat seat = any();
         if (lot < SAME_START) {
             return alike(seat, lot);
         }
@@ -155,7 +150,7 @@ final class MoveMaker {
         return problem.calendar.clockMinutes(at.start);
     }
 
-    private Seat anySeat() {
+    private Seat any() {
         return movable.get(random.nextInt(movable.size()));
     }
 

@@ -43,9 +43,6 @@ public final class TimefoldSearcher implements Searcher {
 
     private @Nullable Stimulus[] walk(
             Problem problem, @Nullable Stimulus[] start, List<Session> free, long seed, Pace pace, int mustFactor) {
-        if (free.isEmpty() || pace.most() < 1 || pace.settled()) {
-            return start;
-        }
         Walk walk = new Walk(problem, start, pace, mustFactor, reach());
         Solver<Week> solver =
                 SolverFactory.<Week>create(config(seed, cooling(pace))).buildSolver();
