@@ -3,13 +3,9 @@ package weekwright.desk.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import weekwright.model.scenario.Fixture;
@@ -17,36 +13,11 @@ import weekwright.model.scenario.Group;
 import weekwright.model.scenario.Scenario;
 
 /** What a coach knows and wants, changed in forms. */
-class KnownTest {
+class KnownTest extends OneWeek {
     private static final String HOSTILE = "<script>alert(1)</script>\"'& \u05e9\u05dc\u05d5\u05dd";
 
-    @TempDir
-    private Path place;
-
-    private OneWeek week;
-    private Browser browser;
-
-    @BeforeEach
-    void open() {
-        week = OneWeek.in(place, "one-match");
-        browser = week.browser;
-    }
-
-    @AfterEach
-    void close() {
-        week.close();
-    }
-
-    private Scenario scenario() throws Exception {
-        return week.scenario();
-    }
-
-    private HttpResponse<String> send(String address, String... fields) {
-        return week.send("/w/w/knowns/" + address, fields);
-    }
-
-    private static String fixture() {
-        return "fixtures/new";
+    KnownTest() {
+        super("one-match", "/w/w/knowns/");
     }
 
     @Test
@@ -60,7 +31,7 @@ class KnownTest {
     @Test
     void a_fixture_with_its_travel_is_added_and_the_plan_is_judged_anew() throws Exception {
         HttpResponse<String> answer = send(
-                fixture(),
+                "fixtures/new",
                 "label",
                 "Cup tie, away",
                 "groups",
@@ -93,7 +64,7 @@ class KnownTest {
         int before = scenario().fixtures().size();
 
         HttpResponse<String> answer = send(
-                fixture(),
+                "fixtures/new",
                 "label",
                 "Cup <b>tie",
                 "groups",
@@ -122,8 +93,8 @@ class KnownTest {
 
     @Test
     void what_is_missing_is_said_when_it_is_saved_and_not_while_it_is_typed() {
-        HttpResponse<String> typing = send(fixture() + "/check", "label", "Cup", "minutes", "x");
-        HttpResponse<String> saving = send(fixture(), "do", "save");
+        HttpResponse<String> typing = send("fixtures/new/check", "label", "Cup", "minutes", "x");
+        HttpResponse<String> saving = send("fixtures/new", "do", "save");
         assertThat(saving.body()).contains("name=\"label\" value=\"\"");
 
         assertThat(typing.body())
@@ -273,14 +244,14 @@ class KnownTest {
         assertThat(send("fixtures/" + fixture, "do", "delete").statusCode()).isEqualTo(303);
         assertThat(scenario().fixtures()).noneMatch(other -> other.id().equals(fixture));
 
-        assertThat(browser.post("/w/w/undo", "revision", week.revision()).statusCode())
+        assertThat(browser.post("/w/w/undo", "revision", revision()).statusCode())
                 .isEqualTo(303);
         assertThat(scenario().fixtures()).anyMatch(other -> other.id().equals(fixture));
     }
 
     @Test
     void an_aim_that_goes_leaves_its_session_in_the_plan_until_the_coach_drops_it() throws Exception {
-        browser.post("/w/w/search", "revision", week.revision(), "seconds", "2");
+        browser.post("/w/w/search", "revision", revision(), "seconds", "2");
         browser.until("/w/w", "Planned. ");
         Group group = scenario().groups().get(0);
         String family = group.aims().get(0).family();

@@ -3,55 +3,29 @@ package weekwright.desk.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import weekwright.model.document.Documents;
 import weekwright.model.plan.Log;
 import weekwright.model.scenario.LogEntry;
 import weekwright.model.scenario.PersonEntry;
-import weekwright.model.scenario.Scenario;
 
 /** What was done, written down in a minute, and the load that comes of it. */
-class LogTest {
+class LogTest extends OneWeek {
     private static final String MATCH = "/w/w/log/entry?of=fixture%3A";
 
-    @TempDir
-    private Path place;
-
-    private OneWeek week;
-    private Browser browser;
-
-    @BeforeEach
-    void open() {
-        week = OneWeek.in(place, "one-match");
-        browser = week.browser;
-    }
-
-    @AfterEach
-    void close() {
-        week.close();
-    }
-
-    private Scenario scenario() throws Exception {
-        return week.scenario();
+    LogTest() {
+        super("one-match", "");
     }
 
     private List<LogEntry> log() throws Exception {
-        Log log = Documents.readLog("log.json", week.file("log.json"), scenario());
+        Log log = Documents.readLog("log.json", file("log.json"), scenario());
         return log.entries();
     }
 
     private String match() throws Exception {
         return MATCH + scenario().fixtures().get(0).id() + "%3A"
                 + scenario().groups().get(0).id();
-    }
-
-    private HttpResponse<String> send(String address, String... fields) {
-        return week.send(address, fields);
     }
 
     @Test
@@ -121,7 +95,7 @@ class LogTest {
                 .contains("line 1: nobody is called \"Nobody &lt;b&gt;\"")
                 .contains("line 2 has times: say over how many metres")
                 .contains("Nobody &lt;b&gt;; 8; 90");
-        assertThat(place.resolve("w/log.json")).doesNotExist();
+        assertThat(folder().resolve("log.json")).doesNotExist();
     }
 
     @Test

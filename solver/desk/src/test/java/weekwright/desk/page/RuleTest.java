@@ -3,43 +3,17 @@ package weekwright.desk.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import weekwright.model.rulebook.Rule;
 import weekwright.model.rulebook.Rulebook;
-import weekwright.model.scenario.Scenario;
 
 /** Rules in words, changed within their range. */
-class RuleTest {
-    @TempDir
-    private Path place;
-
-    private OneWeek week;
-    private Browser browser;
-
-    @BeforeEach
-    void open() {
-        week = OneWeek.in(place, "two-groups");
-        browser = week.browser;
-    }
-
-    @AfterEach
-    void close() {
-        week.close();
-    }
-
-    private Scenario scenario() throws Exception {
-        return week.scenario();
-    }
-
-    private HttpResponse<String> send(String rule, String... fields) {
-        return week.send("/w/w/rules/" + rule, fields);
+class RuleTest extends OneWeek {
+    RuleTest() {
+        super("two-groups", "/w/w/rules/");
     }
 
     @Test

@@ -5,49 +5,27 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jsoup.Jsoup;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import weekwright.model.scenario.Scenario;
 
 /** What is pasted from a spreadsheet or opened from a calendar. */
-class TakeTest {
+class TakeTest extends OneWeek {
     private static final String CUP = """
             Date\tTime\tMatch\tMinutes
             2027-02-20\t14:00\tLeague round 22, away\t105
             2027-02-24\t19:30\tCup <b>tie</b>\t105
             """;
 
-    @TempDir
-    private Path place;
-
-    private OneWeek week;
-    private Browser browser;
-
-    @BeforeEach
-    void open() {
-        week = OneWeek.in(place, "one-match");
-        browser = week.browser;
-    }
-
-    @AfterEach
-    void close() {
-        week.close();
-    }
-
-    private Scenario scenario() throws Exception {
-        return week.scenario();
+    TakeTest() {
+        super("one-match", "/w/w/take");
     }
 
     private HttpResponse<String> take(String what, String pasted, String... more) {
         List<String> fields = new ArrayList<>(List.of("what", what, "of", "", "pasted", pasted));
         fields.addAll(List.of(more));
-        return week.send("/w/w/take", fields.toArray(String[]::new));
+        return send("", fields.toArray(String[]::new));
     }
 
     @Test
