@@ -38,7 +38,7 @@ class IncrementalJudgeTest {
     /** No more moves than this of a scenario, where the code is being changed on purpose. */
     private static final int MOST = Integer.getInteger("weekwright.moves", Integer.MAX_VALUE);
 
-    /** 240,000 moves in all: many on small weeks, fewer on those where a fresh look takes longer. */
+    /** 250,000 moves in all: many on small weeks, fewer on those where a fresh look takes longer. */
     static Stream<Arguments> scenarios() {
         return Stream.of(
                 Arguments.of(SquadGenerator.tiny(1), 50_000),
@@ -53,6 +53,7 @@ class IncrementalJudgeTest {
                 Arguments.of(liftsThatRotate(), 10_000),
                 Arguments.of(factsThatCost(), 10_000),
                 Arguments.of(peopleWithOtherThingsToDo(), 5_000),
+                Arguments.of(shortNights(), 10_000),
                 Arguments.of(Scenarios.read("two-groups"), 3_000),
                 Arguments.of(Scenarios.read("four-evenings"), 2_000),
                 Arguments.of(SquadGenerator.club(1), 400),
@@ -155,6 +156,52 @@ class IncrementalJudgeTest {
                 .done("heavy-lower-knee", "2027-02-24T10:00")
                 .lift("front-squat")
                 .scenario();
+    }
+
+    /** Two squads and somebody of both in the four hours round midnight, with one room, two leads, lessons and a bench. */
+    private static Scenario shortNights() {
+        return squad().days(4)
+                .highDays(0, 2, 4)
+                .athlete("ash", Squad.ID, "sprinters")
+                .athlete("birch")
+                .window("22:00", "24:00")
+                .window("00:00", "02:00")
+                .room("weights-room", 1, null)
+                .staff("alder", "*")
+                .staff(new StaffMember(
+                        "birch-senior",
+                        "Birch senior",
+                        List.of("*"),
+                        1,
+                        List.of(),
+                        List.of(Squad.absence("2027-03-02T23:30", "2027-03-03T12:00"))))
+                .fixture("cup-tie", "2027-03-02T15:00")
+                .expecting("birch", 0)
+                .aim("heavy-lower-knee", 0, 2, 2)
+                .doses(Dose.FULL, Dose.REDUCED)
+                .mainMinutes(80)
+                .aim("technique", 0, 2, 3)
+                .learning()
+                .aim("top-up-run", 0, 1, 1)
+                .whom(Share.NOT_PLAYED)
+                .group("sprinters")
+                .window("22:00", "24:00")
+                .window("00:00", "02:00")
+                .aim("technique", 0, 3, 3)
+                .learning()
+                .aim("upper-strength", 0, 2, 3)
+                .mainMinutes(80)
+                .scenario();
+    }
+
+    @Test
+    void in_short_nights_rooms_leads_and_lessons_fall_short() {
+        Problem problem = ProblemBuilder.of(shortNights());
+
+        assertThat(broken(shortNights()))
+                .contains("facility-room", "lead-free", "same-lead", "learner-frequency", "top-up");
+        assertThat(problem.sessions.stream().flatMap(session -> Stream.of(session.options)))
+                .anyMatch(option -> option.runsOver);
     }
 
     /** All facts that can cost something do, and so do all packs, the days off of one of them as a must. */
