@@ -37,6 +37,16 @@ class FixtureRulesTest {
         return squad().placed(family, start).dose(Dose.MICRO).fixture("cup-tie", "2027-03-06T10:00");
     }
 
+    /** Expert proposal: 96 hours between heavy lower, which ends on Tuesday at 0:30, and a fixture on Saturday at 0:00. */
+    @Test
+    void before_fixture_margin_reaches_from_one_night_to_another() {
+        assertThat(squad().fixture("cup-tie", "2027-03-06T00:00")
+                        .placed("heavy-lower-knee", "2027-03-01T23:30")
+                        .number(BEFORE_MARGIN, "toleranceHours", 0)
+                        .found(BEFORE_MARGIN))
+                .hasSize(1);
+    }
+
     @Test
     void before_fixture_maximal_speed_ends_forty_hours_before() {
         assertThat(beforeTheTie("max-velocity", "2027-03-04T16:50").found(BEFORE))

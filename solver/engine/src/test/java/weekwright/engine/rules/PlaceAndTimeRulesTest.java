@@ -335,6 +335,52 @@ class PlaceAndTimeRulesTest {
         assertThat(squad.found("facility-room")).containsExactly(must(2, 1));
     }
 
+    /** Works have the room from 12:00 to 13:00. */
+    @Test
+    void facility_room_counts_what_others_have_booked_while_it_lasts() {
+        assertThat(besideWorks("2027-03-02T11:00").found("facility-room")).isEmpty();
+        assertThat(besideWorks("2027-03-02T11:05").found("facility-room")).containsExactly(must(2, 1));
+        assertThat(besideWorks("2027-03-02T12:55").found("facility-room")).containsExactly(must(2, 1));
+        assertThat(besideWorks("2027-03-02T13:00").found("facility-room")).isEmpty();
+    }
+
+    private static Squad besideWorks(String start) {
+        return squad().room("weights-room", 1, null)
+                .group("sprinters")
+                .commitment("works", null, "2027-03-02T12:00")
+                .lasting(60)
+                .at("weights-room")
+                .of("sprinters")
+                .placed("heavy-lower-knee", start)
+                .of(Squad.ID);
+    }
+
+    @Test
+    void one_place_at_a_time_minds_what_runs_over_midnight() {
+        Squad late = squad().placed("tempo-run", "2027-03-02T23:45");
+        assertThat(late.placed("mobility", "2027-03-03T00:05").found(ONE_PLACE)).hasSize(1);
+        assertThat(squad().placed("tempo-run", "2027-03-02T23:45")
+                        .placed("mobility", "2027-03-03T01:30")
+                        .found(ONE_PLACE))
+                .isEmpty();
+    }
+
+    /** The first lasts an hour, until 0:30. */
+    @Test
+    void lead_free_a_coach_leads_over_midnight() {
+        assertThat(overMidnight("2027-03-03T00:25").found("lead-free")).containsExactly(must(0, 1));
+        assertThat(overMidnight("2027-03-03T00:30").found("lead-free")).isEmpty();
+    }
+
+    private static Squad overMidnight(String sprinters) {
+        return squad().staff("lifting-coach", "*")
+                .group("sprinters")
+                .placed("heavy-lower-knee", "2027-03-02T23:30")
+                .of(Squad.ID)
+                .placed("heavy-lower-knee", sprinters)
+                .of("sprinters");
+    }
+
     @Test
     void lead_free_one_coach_leads_one_session_at_a_time() {
         assertThat(twoGroupsLifting("2027-03-02T10:55")

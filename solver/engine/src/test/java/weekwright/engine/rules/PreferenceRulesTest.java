@@ -265,6 +265,18 @@ class PreferenceRulesTest {
     }
 
     @Test
+    void same_lead_two_a_week_are_enough_for_a_change() {
+        Squad two = squad().staff("ash", "technique")
+                .staff("birch", "technique")
+                .aim("technique", 0, 2, 2)
+                .placed("technique", "2027-03-01T10:00")
+                .ledBy("ash")
+                .placed("technique", "2027-03-02T10:00")
+                .ledBy("birch");
+        assertThat(two.found(SAME_LEAD)).containsExactly(want(1, 2, 1));
+    }
+
+    @Test
     void same_lead_is_of_one_aim_and_one_week() {
         Squad nextWeek =
                 coached("ash").days(14).placed("technique", "2027-03-09T10:00").ledBy("birch");

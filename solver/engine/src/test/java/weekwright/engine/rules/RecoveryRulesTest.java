@@ -485,6 +485,24 @@ class RecoveryRulesTest {
         assertThat(spring.found(BLOCK_GAP)).containsExactly(want(1, 43, 44));
     }
 
+    /** Maximal velocity ends on Tuesday at 0:35, and comes again on the Tuesday after, more than seven dates later. */
+    @Test
+    void pathway_gap_floor_reaches_from_one_night_to_another() {
+        Squad squad =
+                squad().days(14).placed("max-velocity", "2027-03-01T23:30").placed("max-velocity", "2027-03-09T00:00");
+        assertThat(squad.number("pathway-gap-floor", "hours", Map.of("max-velocity-sprint", 168))
+                        .found(FLOOR))
+                .containsExactly(must(167.42, 168));
+    }
+
+    @Test
+    void what_was_done_too_close_together_in_the_past_is_not_told() {
+        assertThat(squad().done("heavy-lower-knee", "2027-02-26T10:00")
+                        .done("heavy-lower-knee", "2027-02-26T18:00")
+                        .found(FLOOR))
+                .isEmpty();
+    }
+
     /** The rulebook accepts up to 168 hours: maximal velocity ends Monday 11:05, and comes again on Monday 10:00. */
     @Test
     void pathway_gap_floor_and_gap_reach_as_far_as_their_numbers() {
