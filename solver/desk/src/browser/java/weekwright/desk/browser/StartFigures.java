@@ -26,6 +26,8 @@ import weekwright.scenarios.Scenarios;
 class StartFigures {
     private static final Path JAR = Path.of("target/weekwright.jar");
     private static final int TIMES = 7;
+    /** How long a coach looks at the first page before a demo is pressed, at the least. */
+    private static final double LOOKED_MILLIS = 1_000;
 
     @TempDir
     private Path place;
@@ -87,11 +89,12 @@ class StartFigures {
                 stages.put("start to drawn, in all", since(start));
                 stages.put("processor time by then", cpu(desk));
                 if (demo) {
+                    page.waitForTimeout(LOOKED_MILLIS);
                     long pressed = System.nanoTime();
                     page.locator("button.demo[value=one-match]").click();
                     page.waitForSelector(".card.session");
                     page.evaluate(PageFigures.PAINTED);
-                    stages.put("demo pressed to its first sessions drawn", since(pressed));
+                    stages.put("demo pressed, after a second of looking, to its first sessions drawn", since(pressed));
                 }
             } finally {
                 desk.destroy();

@@ -23,7 +23,7 @@ public final class Proposals {
     }
 
     /** Searches of so many moves, one after the other, on all processors, with the usual seed. */
-    static Proposal of(Scenario scenario, Plan from, long moves) {
+    public static Proposal of(Scenario scenario, @Nullable Plan from, long moves) {
         return new Proposal(scenario, from, Budget.moves(moves), SEED, threads(), null);
     }
 

@@ -37,6 +37,7 @@ public final class Desk implements AutoCloseable {
     private final Searches searches;
     private final Bargains bargains;
     private final Events events;
+    private final Rehearsal rehearsal;
     private final Javalin server;
 
     private Desk(Shelf shelf, int port, Consumer<String> tell) {
@@ -46,6 +47,7 @@ public final class Desk implements AutoCloseable {
         events = new Events(searches, bargains);
         Assets assets = new Assets();
         Templates templates = new Templates(assets.frame());
+        rehearsal = new Rehearsal(shelf.planner().quick(), templates);
         server = Javalin.create(config -> {
             settings(config, port);
             routes(config, shelf, assets, templates);
@@ -91,6 +93,7 @@ public final class Desk implements AutoCloseable {
     /** Stops it; a search that is on ends with the best plan that it has, which is saved. */
     @Override
     public void close() {
+        rehearsal.end();
         turns.close();
         events.close();
         server.stop();
@@ -140,7 +143,7 @@ public final class Desk implements AutoCloseable {
             guards.open(request);
             tell.accept(address());
         });
-        new StartRoutes(shelf, searches, templates).add(config.routes);
+        new StartRoutes(shelf, searches, templates, rehearsal).add(config.routes);
         WeekRoutes weeks = new WeekRoutes(shelf, searches, bargains, templates);
         weeks.add(config.routes);
         new NextRoutes(shelf, weeks, searches, templates).add(config.routes);

@@ -33,11 +33,13 @@ final class StartRoutes {
     private final Shelf shelf;
     private final Searches searches;
     private final Templates templates;
+    private final Rehearsal rehearsal;
 
-    StartRoutes(Shelf shelf, Searches searches, Templates templates) {
+    StartRoutes(Shelf shelf, Searches searches, Templates templates, Rehearsal rehearsal) {
         this.shelf = shelf;
         this.searches = searches;
         this.templates = templates;
+        this.rehearsal = rehearsal;
     }
 
     void add(RoutesConfig routes) {
@@ -53,6 +55,7 @@ final class StartRoutes {
             request.redirect(WeekRoutes.base(names.get(0)), HttpStatus.SEE_OTHER);
         } else {
             templates.page(request, "start.jte", page(null, BlankForms.EMPTY, names(), List.of()));
+            rehearsal.begin();
         }
     }
 
@@ -128,6 +131,7 @@ final class StartRoutes {
 
     /** Begins a week and goes there; what cannot be used is told in its form, with all that was typed in. */
     private void begin(Context request, Way way, BlankForm form, String label, First first) {
+        rehearsal.end();
         try {
             String folder = shelf.begin(request.formParam("folder"), label, first.contents());
             // What was just begun is planned at once: an empty week is not what anybody came for.

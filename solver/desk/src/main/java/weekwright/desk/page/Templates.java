@@ -49,8 +49,17 @@ final class Templates {
     }
 
     private void answer(Context request, String template, Map<String, Object> values) {
+        request.contentType("text/html; charset=utf-8").result(filled(template, values));
+    }
+
+    /** The text of a whole page. */
+    String text(String template, Object page) {
+        return filled(template, Map.of("frame", frame, "page", page));
+    }
+
+    private String filled(String template, Map<String, Object> values) {
         StringOutput text = new StringOutput();
         engine.render(template, values, text);
-        request.contentType("text/html; charset=utf-8").result(text.toString());
+        return text.toString();
     }
 }
