@@ -257,6 +257,9 @@ class KeptCostsTest {
                             .isEqualTo(before.get(part).totals());
                 }
             }
+            Cost ofAll = new Cost();
+            now.forEach(ofAll::add);
+            assertThat(ofAll.totals()).isEqualTo(told(judge, part -> part >= 0).totals());
             judge.keep();
             assertThat(judge.partsLookedAt()).isEmpty();
             assertThat(judge.sessionsLookedAt()).isEmpty();
