@@ -45,6 +45,13 @@ class FixtureRulesTest {
                         .number(BEFORE_MARGIN, "toleranceHours", 0)
                         .found(BEFORE_MARGIN))
                 .hasSize(1);
+        assertThat(squad().fixture("cup-tie", "2027-03-06T00:00")
+                        .commitment("club-night", "heavy-lower-knee", "2027-03-01T23:30")
+                        .lasting(60)
+                        .number(BEFORE_MARGIN, "toleranceHours", 0)
+                        .found(BEFORE_MARGIN))
+                .as("told, too")
+                .containsExactly(told(95.5, 96));
     }
 
     @Test

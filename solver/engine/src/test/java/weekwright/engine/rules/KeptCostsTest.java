@@ -3,9 +3,11 @@ package weekwright.engine.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 import static weekwright.engine.testing.Squad.squad;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
@@ -22,6 +24,7 @@ import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
 import weekwright.engine.testing.Squad;
 import weekwright.model.rulebook.RuleLevel;
+import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Scenario;
 import weekwright.scenarios.Scenarios;
 import weekwright.scenarios.SquadGenerator;
@@ -147,6 +150,31 @@ class KeptCostsTest {
         }
     }
 
+    /** From Tuesday at 0:05 to the next Tuesday at 0:00, eight dates after the session began: five minutes less than a week. */
+    @Test
+    void two_sessions_are_as_close_whichever_is_placed_first() {
+        Problem problem = ProblemBuilder.of(squad().days(14)
+                .number("pathway-gap-floor", "hours", Map.of("max-velocity-sprint", 168))
+                .aim("max-velocity", 0, 1, 1)
+                .scenario());
+        Session early = problem.sessions.get(0);
+        Session late = problem.sessions.get(1);
+        Judge judge = new Judge(problem);
+
+        judge.move(late, starting(late, "2027-03-09T00:00", problem));
+        judge.move(early, starting(early, "2027-03-01T23:00", problem));
+
+        assertThat(judge.settle().must).isEqualTo(Price.ONE).isEqualTo(told(judge, part -> true).must);
+    }
+
+    private static Stimulus starting(Session session, String at, Problem problem) {
+        int start = problem.calendar.minute(Moment.of(LocalDateTime.parse(at)));
+        return Arrays.stream(session.options)
+                .filter(option -> option.start == start)
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** Beyond its own target of one a session costs nothing that a coach reads, but of two plans as good the shorter wins. */
     @Test
     void each_session_beyond_the_number_wanted_is_counted_until_it_goes() {
@@ -229,6 +257,9 @@ class KeptCostsTest {
                             .isEqualTo(before.get(part).totals());
                 }
             }
+            Cost ofAll = new Cost();
+            now.forEach(ofAll::add);
+            assertThat(ofAll.totals()).isEqualTo(told(judge, part -> part >= 0).totals());
             judge.keep();
             assertThat(judge.partsLookedAt()).isEmpty();
             assertThat(judge.sessionsLookedAt()).isEmpty();

@@ -75,6 +75,12 @@ class LearningRulesTest {
     }
 
     @Test
+    void freshest_first_minds_the_whole_of_a_long_day() {
+        Squad early = squad().placed("tempo-run", "2027-03-02T06:00").placed("heavy-lower-knee", "2027-03-02T21:00");
+        assertThat(early.found(FRESHEST)).containsExactly(want(8, 6, 4));
+    }
+
+    @Test
     void freshest_first_the_date_decides_when_the_clocks_change() {
         Squad squad = squad().week("2027-03-22")
                 .placed("heavy-lower-knee", "2027-03-28T00:30")

@@ -372,6 +372,16 @@ class PlaceAndTimeRulesTest {
         assertThat(overMidnight("2027-03-03T00:30").found("lead-free")).isEmpty();
     }
 
+    /** Whoever is held for the later one is taken, and nobody is left for the earlier. */
+    @Test
+    void lead_free_a_coach_held_after_midnight_is_missed_before() {
+        assertThat(overMidnight("2027-03-03T00:25")
+                        .ledBy("lifting-coach")
+                        .held("lead")
+                        .found("lead-free"))
+                .containsExactly(must(0, 1));
+    }
+
     private static Squad overMidnight(String sprinters) {
         return squad().staff("lifting-coach", "*")
                 .group("sprinters")
