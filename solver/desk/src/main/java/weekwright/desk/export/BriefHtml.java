@@ -8,8 +8,14 @@ import weekwright.desk.view.BriefPage;
 public final class BriefHtml {
     private BriefHtml() {}
 
-    /** The page in UTF-8. */
+    /** The file in UTF-8. */
     public static byte[] of(BriefPage page) {
-        return HtmlPages.of("brief.jte", "brief.css", Map.of("page", page)).getBytes(StandardCharsets.UTF_8);
+        return shown(page, HtmlPages.NOWHERE);
+    }
+
+    /** The page in UTF-8 as the desk shows it, with a way back to an address of the desk. */
+    public static byte[] shown(BriefPage page, String back) {
+        return HtmlPages.of("brief.jte", "brief.css", Map.of("page", page, "back", back))
+                .getBytes(StandardCharsets.UTF_8);
     }
 }

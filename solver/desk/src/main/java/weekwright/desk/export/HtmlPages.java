@@ -17,6 +17,9 @@ final class HtmlPages {
     /** Where the build puts what it makes of the templates. */
     private static final String TEMPLATES = "weekwright.desk.templates";
 
+    /** In place of an address: a file that is given out leads nowhere. */
+    static final String NOWHERE = "";
+
     private HtmlPages() {}
 
     /**

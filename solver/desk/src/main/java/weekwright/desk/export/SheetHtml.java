@@ -13,18 +13,27 @@ public final class SheetHtml {
 
     private SheetHtml() {}
 
-    /** The page in UTF-8. */
+    /** The file in UTF-8. */
     public static byte[] of(SheetPage page) {
+        return shown(page, HtmlPages.NOWHERE);
+    }
+
+    /** The page in UTF-8 as the desk shows it, with a way back to an address of the desk. */
+    public static byte[] shown(SheetPage page, String back) {
         List<String> sizes = Collections.nCopies(page.lanes().size(), USUAL_SIZE);
-        return text(page, sizes).getBytes(StandardCharsets.UTF_8);
+        return text(page, sizes, back).getBytes(StandardCharsets.UTF_8);
     }
 
     /**
-     * The page as text.
+     * The page for paper as text.
      *
      * @param sizes class of the letters' size of each group
      */
     static String text(SheetPage page, List<String> sizes) {
-        return HtmlPages.of("sheet.jte", "sheet.css", Map.of("page", page, "sizes", sizes));
+        return text(page, sizes, HtmlPages.NOWHERE);
+    }
+
+    private static String text(SheetPage page, List<String> sizes, String back) {
+        return HtmlPages.of("sheet.jte", "sheet.css", Map.of("page", page, "sizes", sizes, "back", back));
     }
 }

@@ -11,9 +11,14 @@ public final class Wall {
 
     private Wall() {}
 
-    /** The page in UTF-8; it asks for nothing else. */
+    /** The file in UTF-8; it asks for nothing else. */
     public static byte[] html(WallPage page) {
-        return text(page, SIZES.get(1)).getBytes(StandardCharsets.UTF_8);
+        return shown(page, HtmlPages.NOWHERE);
+    }
+
+    /** The page in UTF-8 as the desk shows it, with a way back to an address of the desk. */
+    public static byte[] shown(WallPage page, String back) {
+        return text(page, SIZES.get(1), back).getBytes(StandardCharsets.UTF_8);
     }
 
     /** The sheet for paper; several where the smallest letters do not do it. */
@@ -31,6 +36,10 @@ public final class Wall {
     }
 
     private static String text(WallPage page, String size) {
-        return HtmlPages.of("wall.jte", "wall.css", Map.of("page", page, "size", size));
+        return text(page, size, HtmlPages.NOWHERE);
+    }
+
+    private static String text(WallPage page, String size, String back) {
+        return HtmlPages.of("wall.jte", "wall.css", Map.of("page", page, "size", size, "back", back));
     }
 }

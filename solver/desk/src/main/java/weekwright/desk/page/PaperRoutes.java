@@ -167,7 +167,7 @@ final class PaperRoutes {
         if ("pdf".equals(given(request, "as"))) {
             Paper.file(request, "sheet " + wish.day(), ".pdf", PDF, SheetPdf.of(page));
         } else {
-            Paper.page(request, SheetHtml.of(page));
+            Paper.page(request, SheetHtml.shown(page, back(request)));
         }
     }
 
@@ -180,7 +180,7 @@ final class PaperRoutes {
         if ("pdf".equals(given(request, "as"))) {
             Paper.file(request, scenario.title() + " week " + week, ".pdf", PDF, Wall.pdf(page));
         } else {
-            Paper.page(request, Wall.html(page));
+            Paper.page(request, Wall.shown(page, back(request)));
         }
     }
 
@@ -190,8 +190,14 @@ final class PaperRoutes {
         int week = week(request, seen.scenario());
         Paper.page(
                 request,
-                BriefHtml.of(BriefPages.of(
-                        seen.scenario(), seen.judged(), new BriefPages.Wish(week, null, since(place, seen)))));
+                BriefHtml.shown(
+                        BriefPages.of(
+                                seen.scenario(), seen.judged(), new BriefPages.Wish(week, null, since(place, seen))),
+                        back(request)));
+    }
+
+    private static String back(Context request) {
+        return WeekRoutes.base(request) + "/paper";
     }
 
     private void calendar(Context request) {

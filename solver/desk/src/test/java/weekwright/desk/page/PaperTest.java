@@ -57,6 +57,15 @@ class PaperTest {
         assertThat(own).contains("class=\"who\"");
     }
 
+    @Test
+    void what_is_shown_leads_back_and_what_is_given_out_leads_nowhere() {
+        String back =
+                "<nav class=\"back\" aria-label=\"Desk\"><a href=\"/w/w/paper\">Back to sheets and paper</a></nav>";
+        for (String page : new String[] {"sheet?day=2027-02-09", "wall?week=1", "brief?week=1"}) {
+            assertThat(browser.get("/w/w/paper/" + page).body()).as(page).contains(back);
+        }
+    }
+
     private String athlete() {
         return browser.get("/w/w/paper").body().replaceFirst("(?s).*?value=\"athlete:([a-z0-9-]+)\".*", "$1");
     }
