@@ -29,7 +29,7 @@ record Instance(
                     1,
                     28,
                     1,
-                    List.of(1.0, 5.0),
+                    List.of(0.1, 0.3, 1.0, 5.0, 30.0),
                     List.of(10_000L, 100_000L, 1_000_000L, 10_000_000L)),
             new Instance(
                     "four-weeks",
@@ -37,7 +37,7 @@ record Instance(
                     1,
                     28,
                     4,
-                    List.of(5.0, 10.0),
+                    List.of(1.0, 5.0, 10.0),
                     List.of(10_000L, 100_000L, 1_000_000L)),
             new Instance(
                     "eight-squads",

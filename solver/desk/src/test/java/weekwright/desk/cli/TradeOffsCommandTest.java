@@ -42,8 +42,8 @@ class TradeOffsCommandTest {
                             done, saves 7.3 points.
                           · Let maximal sprinting begin 51 h instead of 64 h after a fixture: 1 more of the key work is
                             done, costs 19.6 points more.
-                          · Have College squad there on Wed 15 Sep: 1 more of the key work is done, costs 53.6 points more.
-                          · Have Weights room open on Tue 14 Sep: 1 more of the key work is done, costs 60.1 points more.
+                          · Have College squad there on Wed 15 Sep: 1 more of the key work is done, costs 52.8 points more.
+                          · Have Weights room open on Tue 14 Sep: 1 more of the key work is done, costs 63.1 points more.
 
                         Each was tried by a search of 4,000 moves. A point is an hour of rest that the whole group would
                         rather have, or its like; what changes is said of the whole plan.

@@ -12,14 +12,16 @@ import weekwright.engine.search.Searcher.Found;
 /**
  * Walks that begin warm, taking steps that make the plan a little worse, and cool as their moves or seconds are used up. Each
  * goes by one weighted sum, while the plan that is kept is compared by levels. If the end of the first, short one breaks more
- * musts than the best plan seen, a must weighs double from then on. With much time the best plan is warmed and cooled again,
- * until a whole cooling finds nothing better.
+ * musts than the best plan seen, a must weighs double from then on. With much time the best plan is warmed and cooled again
+ * and again, until several whole coolings find nothing better.
  */
 final class Coolings {
     /** What a step may make worse at the start of a cooling, in tenths of a point: some of one wish. Found by trying 6 to 50. */
     static final int WARMTH = 15;
+    /** Coolings that find nothing better one after the other, before nothing is left to gain. */
+    private static final int IN_VAIN = 10;
     /** Moves of one cooling at most, for each option of the sessions that may move. */
-    private static final int LONGEST = Searcher.PATIENCE / 2;
+    private static final int LONGEST = Searcher.PATIENCE / IN_VAIN;
 
     private static final double FIRST_PART = 0.1;
 
@@ -58,6 +60,7 @@ final class Coolings {
         @Nullable Stimulus[] end = walk(start, seed, pace, 1);
         int mustFactor = Judge.of(problem, end).total().must > pace.best.cost().must ? 2 : 1;
         long tried = pace.moves();
+        int vain = 0;
         for (int next = 1; !pace.settled(); next++) {
             @Nullable Stimulus[] at = pace.best.at();
             Cost before = pace.best.cost();
@@ -67,7 +70,8 @@ final class Coolings {
             if (pace.most() < longest || watch.tried(0)) {
                 break;
             }
-            if (pace.best.cost().compareLevels(before) == 0) {
+            vain = pace.best.cost().compareLevels(before) == 0 ? vain + 1 : 0;
+            if (vain == IN_VAIN) {
                 return new Found(at, tried, true);
             }
         }

@@ -11,7 +11,7 @@ import weekwright.engine.problem.Stimulus;
  * soon finds what a good plan looks like in the large, and a cooling what is best in the small.
  */
 record InTurn(Searcher first, Searcher then) implements Searcher {
-    private static final double FIRST_PART = 0.2;
+    private static final double FIRST_PART = 0.1;
 
     @Override
     public Found search(

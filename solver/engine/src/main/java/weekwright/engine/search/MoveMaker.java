@@ -24,6 +24,9 @@ final class MoveMaker {
     /** One change in so many leaves a session out. */
     private static final int LEAVE_OUT = 12;
 
+    /** One change in so many puts a session that has moved back where people know it. */
+    private static final int GO_BACK = 4;
+
     private static final int TRIES = 8;
 
     private final Problem problem;
@@ -31,6 +34,7 @@ final class MoveMaker {
     private final List<Seat> movable = new ArrayList<>();
     private final List<List<Seat>> byGroup = new ArrayList<>();
     private final Places[] places;
+    private final GivingWay way;
 
     MoveMaker(Problem problem, Judge judge, List<Seat> seats, RandomGenerator random) {
         this.problem = problem;
@@ -45,6 +49,7 @@ final class MoveMaker {
                 byGroup.get(session.group.index).add(seat);
             }
         }
+        way = new GivingWay(problem, movable, places);
     }
 
     /** Whether there is anything to move: a session that cannot lie anywhere, or only where it is held, stays. */
@@ -78,8 +83,14 @@ final class MoveMaker {
     }
 
     private SlotMove change(Seat seat) {
+        Stimulus before = seat.session().before;
+        if (problem.stayClose != null && before != null && before != seat.getOption() && random.nextInt(GO_BACK) == 0) {
+            return way.putting(seat, before);
+        }
         boolean leaveOut = !seat.session().stays && seat.getOption() != null && random.nextInt(LEAVE_OUT) == 0;
-        return SlotMove.of(seat, leaveOut ? null : places(seat).any(random));
+        return leaveOut
+                ? SlotMove.of(seat, null)
+                : way.putting(seat, places(seat).any(random));
     }
 
     private @Nullable SlotMove swap(Seat a, Seat b) {
@@ -113,7 +124,7 @@ final class MoveMaker {
         } else {
             to = places(seat).sibling(now, random);
         }
-        return to == null ? null : SlotMove.of(seat, to);
+        return to == null ? null : way.putting(seat, to);
     }
 
     private @Nullable SlotMove swapDays(Seat of, List<Seat> seats) {

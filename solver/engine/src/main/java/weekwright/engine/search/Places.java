@@ -72,6 +72,46 @@ final class Places {
         return found;
     }
 
+    /** The first option on another's day that begins no earlier than a minute, at best with the same dose and place; or null. */
+    @Nullable
+    Stimulus from(Stimulus other, int minute) {
+        Stimulus found = null;
+        for (int i = from(other.day); i < to(other.day); i++) {
+            Stimulus option = options[i];
+            if (found != null && option.start > found.start) {
+                break;
+            }
+            if (option.start >= minute) {
+                found = closer(found, option, other);
+            }
+        }
+        return found;
+    }
+
+    /** The last option on another's day that is over by a minute, at best with the same dose and place; or null. */
+    @Nullable
+    Stimulus until(Stimulus other, int minute) {
+        Stimulus found = null;
+        for (int i = to(other.day) - 1; i >= from(other.day); i--) {
+            Stimulus option = options[i];
+            if (found != null && option.start < found.start) {
+                break;
+            }
+            if (option.end <= minute) {
+                found = closer(found, option, other);
+            }
+        }
+        return found;
+    }
+
+    private static Stimulus closer(@Nullable Stimulus found, Stimulus option, Stimulus other) {
+        return found == null || likeness(option, other) > likeness(found, other) ? option : found;
+    }
+
+    private static int likeness(Stimulus option, Stimulus other) {
+        return (option.dose == other.dose ? 2 : 0) + (option.facility == other.facility ? 1 : 0);
+    }
+
     /** An option at the same start as another, with another place or dose, or null. */
     @Nullable
     Stimulus sibling(Stimulus other, RandomGenerator random) {

@@ -222,10 +222,10 @@ class RealMovesTest {
 
     /** Of 18 sessions, pinned ones included; see DEVELOPERS.md. */
     @Test
-    void one_session_moves_as_a_rule_and_five_at_worst() {
+    void one_session_moves_as_a_rule_and_six_at_worst() {
         int[] sessions = moved.stream().mapToInt(Moved::sessions).sorted().toArray();
         assertThat(sessions[sessions.length / 2]).as("median").isLessThanOrEqualTo(1);
-        assertThat(sessions[sessions.length - 1]).as("worst").isLessThanOrEqualTo(5);
+        assertThat(sessions[sessions.length - 1]).as("worst").isLessThanOrEqualTo(6);
     }
 
     @Test
