@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.stream.Stream;
 import weekwright.engine.Engine;
 import weekwright.engine.Proposal;
 import weekwright.engine.search.Budget;
@@ -43,8 +44,8 @@ public final class Targets {
     /**
      * Prints one table.
      *
-     * @param arguments {@code seconds} or {@code moves}, the folder of best known plans, seeds a row, then names of rows; none
-     *     means all
+     * @param arguments {@code seconds} or {@code moves}, the folder of best known plans, seeds a row, then names of rows
+     *     ({@code week}, or {@code week.yardstick} and {@code week.all} for one kind of rules alone); none means all
      */
     public static void main(String[] arguments) throws IOException, DocumentException {
         TIMEFOLD.setLevel(Level.OFF);
@@ -52,14 +53,25 @@ public final class Targets {
         boolean bySeconds = arguments[0].equals("seconds");
         BestKnown best = new BestKnown(Path.of(arguments[1]));
         int seeds = Integer.parseInt(arguments[2]);
-        List<Instance> rows = new ArrayList<>();
-        for (int i = 3; i < arguments.length; i++) {
-            rows.add(Instance.of(arguments[i]));
-        }
-        new Targets(out, best, seeds).print(bySeconds, rows.isEmpty() ? Instance.ALL : rows);
+        new Targets(out, best, seeds).print(bySeconds, rows(List.of(arguments).subList(3, arguments.length)));
     }
 
-    private void print(boolean bySeconds, List<Instance> rows) throws IOException, DocumentException {
+    /** A problem under the yardstick rules, or under all. */
+    private record Row(Instance instance, boolean yardstick) {
+        boolean isOf(String name) {
+            return name.equals(instance.name()) || name.equals(instance.key(yardstick));
+        }
+    }
+
+    private static List<Row> rows(List<String> names) {
+        names.forEach(name -> Instance.of(name.replaceFirst("\\..*", "")));
+        return Instance.ALL.stream()
+                .flatMap(instance -> Stream.of(new Row(instance, true), new Row(instance, false)))
+                .filter(row -> names.isEmpty() || names.stream().anyMatch(row::isOf))
+                .toList();
+    }
+
+    private void print(boolean bySeconds, List<Row> rows) throws IOException, DocumentException {
         out.printf(
                 Locale.ROOT,
                 "Java %s, %d processors, 2 threads, %d seeds a row%n%n",
@@ -69,22 +81,22 @@ public final class Targets {
         out.println("| problem | rules | budget | as good above the wishes | must, key, main: worst "
                 + "| gap: median (worst) | moves a second |");
         out.println("| --- | --- | ---: | ---: | ---: | ---: | ---: |");
-        for (Instance row : rows) {
-            for (boolean yardstick : List.of(true, false)) {
-                Scenario scenario = row.scenario(yardstick);
-                if (bySeconds) {
-                    warmUp(scenario);
-                }
-                for (double seconds : bySeconds ? row.seconds() : List.<Double>of()) {
-                    run(row, yardstick, scenario, Budget.seconds(seconds), seconds + " s");
-                }
-                for (long moves : bySeconds ? List.<Long>of() : row.moves()) {
-                    run(row, yardstick, scenario, Budget.moves(moves), String.format(Locale.ROOT, "%,d", moves));
-                }
-                // Only now is it known which plan is the best.
-                lines.forEach(Runnable::run);
-                lines.clear();
+        for (Row row : rows) {
+            Instance instance = row.instance();
+            boolean yardstick = row.yardstick();
+            Scenario scenario = instance.scenario(yardstick);
+            if (bySeconds) {
+                warmUp(scenario);
             }
+            for (double seconds : bySeconds ? instance.seconds() : List.<Double>of()) {
+                run(instance, yardstick, scenario, Budget.seconds(seconds), seconds + " s");
+            }
+            for (long moves : bySeconds ? List.<Long>of() : instance.moves(yardstick)) {
+                run(instance, yardstick, scenario, Budget.moves(moves), String.format(Locale.ROOT, "%,d", moves));
+            }
+            // Only now is it known which plan is the best.
+            lines.forEach(Runnable::run);
+            lines.clear();
         }
     }
 

@@ -35,6 +35,9 @@ class EyesTest {
         PAGES.put("history", "/w/week/history");
         PAGES.put("knowns", "/w/week/knowns");
         PAGES.put("paper", "/w/week/paper");
+        PAGES.put("sheet", "/w/week/paper/sheet?day=2027-09-14");
+        PAGES.put("wall", "/w/week/paper/wall");
+        PAGES.put("brief", "/w/week/paper/brief");
         PAGES.put("what-if", "/w/week/whatif");
         PAGES.put("load", "/w/week/load");
         PAGES.put("log", "/w/week/log");

@@ -47,9 +47,9 @@ class WallTest {
                         "Mon 8 Feb", "Tue 9 Feb", "Wed 10 Feb", "Thu 11 Feb", "Fri 12 Feb", "Sat 13 Feb", "Sun 14 Feb");
         List<String> days = page.select("tbody td").eachText();
         assertThat(days).hasSize(7);
-        assertThat(days.get(0)).isEqualTo("MD+2 · free");
+        assertThat(days.get(0)).isEqualTo("Mon 8 Feb MD+2 · free");
         assertThat(days.get(1))
-                .startsWith("MD−4 · ")
+                .startsWith("Tue 9 Feb MD−4 · ")
                 .contains("10:30–11:55 Team practice Training pitch")
                 .contains("12:00–13:00 Heavy lower, knee-dominant Weights room Back squat · H. Wrenlow, speed");
         assertThat(days.get(5)).contains("MD · ").contains("15:00–16:50 League round 21, home");

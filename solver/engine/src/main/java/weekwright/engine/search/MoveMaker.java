@@ -12,7 +12,7 @@ import weekwright.engine.rules.Judge;
 /**
  * Draws moves by lot: about 60 in a hundred put one session anywhere, 15 swap two sessions, and 25 know of days: a session
  * to another day at the same time, to another time of its day, to another place or dose, two days of a group swapped, two
- * days of all groups that share people.
+ * days of all groups that share people. Where one session alone is put somewhere, those in its way give way.
  */
 final class MoveMaker {
     private static final int CHANGE = 60;
@@ -23,7 +23,6 @@ final class MoveMaker {
     private static final int GROUP_DAYS = 98;
     /** One change in so many leaves a session out. */
     private static final int LEAVE_OUT = 12;
-
     /** One change in so many puts a session that has moved back where people know it. */
     private static final int GO_BACK = 4;
 
@@ -83,8 +82,8 @@ final class MoveMaker {
     }
 
     private SlotMove change(Seat seat) {
-        Stimulus before = seat.session().before;
-        if (problem.stayClose != null && before != null && before != seat.getOption() && random.nextInt(GO_BACK) == 0) {
+        Stimulus before = problem.stayClose == null ? null : seat.session().before;
+        if (before != null && before != seat.getOption() && random.nextInt(GO_BACK) == 0) {
             return way.putting(seat, before);
         }
         boolean leaveOut = !seat.session().stays && seat.getOption() != null && random.nextInt(LEAVE_OUT) == 0;
