@@ -82,7 +82,7 @@ final class MoveMaker {
     }
 
     private SlotMove change(Seat seat) {
-        Stimulus before = problem.stayClose == null ? null : seat.session().before;
+        Stimulus before = problem.stayClose == null ? null : places(seat).before();
         if (before != null && before != seat.getOption() && random.nextInt(GO_BACK) == 0) {
             return way.putting(seat, before);
         }

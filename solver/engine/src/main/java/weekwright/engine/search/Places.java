@@ -14,6 +14,7 @@ final class Places {
     private static final int DAYS = 7;
 
     private final Stimulus[] options;
+    private final @Nullable Stimulus before;
     private final int firstDay;
     private final int[] dayStarts = new int[DAYS + 1];
     private final int[] clock;
@@ -21,6 +22,7 @@ final class Places {
     Places(Judge judge, Problem problem, Session session) {
         options = worthTrying(judge, session);
         Arrays.sort(options, Comparator.comparingInt((Stimulus o) -> o.start).thenComparingInt(o -> o.option));
+        before = Arrays.asList(options).contains(session.before) ? session.before : null;
         firstDay = 7 * session.week;
         clock = new int[options.length];
         int at = 0;
@@ -40,6 +42,12 @@ final class Places {
                 .filter(option -> !judge.breaksMustAlone(session, option))
                 .toArray(Stimulus[]::new);
         return some.length > 0 ? some : session.coarse.clone();
+    }
+
+    /** Where it lay in the plan before, or null where it may lie there no more or lay nowhere. */
+    @Nullable
+    Stimulus before() {
+        return before;
     }
 
     Stimulus any(RandomGenerator random) {

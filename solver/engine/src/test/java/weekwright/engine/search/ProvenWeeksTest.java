@@ -16,7 +16,7 @@ import weekwright.model.plan.Totals;
  * {@code ProofTest}). It is judged the same here, and the search reaches it.
  */
 class ProvenWeeksTest {
-    private static final long MOVES = 60_000;
+    private static final long MOVES = 100_000;
 
     static List<SmallWeeks.Proven> weeks() {
         return SmallWeeks.all();
