@@ -16,32 +16,24 @@ import weekwright.engine.problem.Stimulus;
 final class GivingWay {
     private final Problem problem;
     private final Places[] places;
-    private final List<List<Seat>> byGroupAndWeek = new ArrayList<>();
+    private final ByGroupAndWeek<Seat> seats;
 
     /**
      * Moves of some seats.
      *
      * @param places by session, of all these seats
      */
-    GivingWay(Problem problem, List<Seat> seats, Places[] places) {
+    GivingWay(Problem problem, ByGroupAndWeek<Seat> seats, Places[] places) {
         this.problem = problem;
+        this.seats = seats;
         this.places = places;
-        for (int i = 0; i < problem.groups.size() * problem.calendar.weeks(); i++) {
-            byGroupAndWeek.add(new ArrayList<>());
-        }
-        seats.forEach(
-                seat -> of(seat.session().group.index, seat.session().week).add(seat));
-    }
-
-    private List<Seat> of(int group, int week) {
-        return byGroupAndWeek.get(group * problem.calendar.weeks() + week);
     }
 
     /** The move that puts a session there. */
     SlotMove putting(Seat seat, Stimulus to) {
         Day day = new Day(seat, to);
         for (int group : problem.related[seat.session().group.index]) {
-            of(group, seat.session().week).forEach(day::note);
+            seats.of(group, seat.session().week).forEach(day::note);
         }
         return day.move();
     }

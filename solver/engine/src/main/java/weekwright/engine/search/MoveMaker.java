@@ -31,7 +31,7 @@ final class MoveMaker {
     private final Problem problem;
     private final RandomGenerator random;
     private final List<Seat> movable = new ArrayList<>();
-    private final List<List<Seat>> byGroup = new ArrayList<>();
+    private final ByGroupAndWeek<Seat> byGroupAndWeek;
     private final Places[] places;
     private final GivingWay way;
 
@@ -39,16 +39,15 @@ final class MoveMaker {
         this.problem = problem;
         this.random = random;
         places = new Places[problem.sessions.size()];
-        problem.groups.forEach(group -> byGroup.add(new ArrayList<>()));
         for (Seat seat : seats) {
             Session session = seat.session();
             if (movable(session)) {
                 places[session.index] = new Places(judge, problem, session);
                 movable.add(seat);
-                byGroup.get(session.group.index).add(seat);
             }
         }
-        way = new GivingWay(problem, movable, places);
+        byGroupAndWeek = new ByGroupAndWeek<>(problem, movable, Seat::session);
+        way = new GivingWay(problem, byGroupAndWeek, places);
     }
 
     /** Whether there is anything to move: a session that cannot lie anywhere, or only where it is held, stays. */
@@ -77,12 +76,12 @@ final class MoveMaker {
         if (lot < SAME_START) {
             return alike(seat, lot);
         }
-        List<Seat> group = byGroup.get(seat.session().group.index);
-        return lot < GROUP_DAYS ? swapDays(seat, group) : swapDays(seat, related(seat));
+        Session session = seat.session();
+        return swapDays(session.week, lot < GROUP_DAYS ? alone(session) : related(session));
     }
 
     private SlotMove change(Seat seat) {
-        Stimulus before = problem.stayClose == null ? null : places(seat).before();
+        Stimulus before = places(seat).before();
         if (before != null && before != seat.getOption() && random.nextInt(GO_BACK) == 0) {
             return way.putting(seat, before);
         }
@@ -126,8 +125,8 @@ final class MoveMaker {
         return to == null ? null : way.putting(seat, to);
     }
 
-    private @Nullable SlotMove swapDays(Seat of, List<Seat> seats) {
-        int first = 7 * of.session().week;
+    private @Nullable SlotMove swapDays(int week, List<Seat> seats) {
+        int first = 7 * week;
         int a = first + random.nextInt(7);
         int b = first + random.nextInt(7);
         if (a == b) {
@@ -148,10 +147,14 @@ final class MoveMaker {
         return moved.isEmpty() ? null : new SlotMove(moved.toArray(Seat[]::new), to.toArray(Stimulus[]::new));
     }
 
-    private List<Seat> related(Seat seat) {
+    private List<Seat> alone(Session session) {
+        return byGroupAndWeek.of(session.group.index, session.week);
+    }
+
+    private List<Seat> related(Session session) {
         List<Seat> related = new ArrayList<>();
-        for (int group : problem.related[seat.session().group.index]) {
-            related.addAll(byGroup.get(group));
+        for (int group : problem.related[session.group.index]) {
+            related.addAll(byGroupAndWeek.of(group, session.week));
         }
         return related;
     }

@@ -22,7 +22,8 @@ final class Places {
     Places(Judge judge, Problem problem, Session session) {
         options = worthTrying(judge, session);
         Arrays.sort(options, Comparator.comparingInt((Stimulus o) -> o.start).thenComparingInt(o -> o.option));
-        before = Arrays.asList(options).contains(session.before) ? session.before : null;
+        boolean goesBack = problem.stayClose != null && Arrays.asList(options).contains(session.before);
+        before = goesBack ? session.before : null;
         firstDay = 7 * session.week;
         clock = new int[options.length];
         int at = 0;
@@ -44,7 +45,7 @@ final class Places {
         return some.length > 0 ? some : session.coarse.clone();
     }
 
-    /** Where it lay in the plan before, or null where it may lie there no more or lay nowhere. */
+    /** Where it lay in the plan to stay close to, or null where it may lie there no more or lay nowhere. */
     @Nullable
     Stimulus before() {
         return before;

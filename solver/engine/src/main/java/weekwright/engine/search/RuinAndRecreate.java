@@ -170,22 +170,13 @@ public final class RuinAndRecreate implements Searcher {
         private final Problem problem;
         private final List<Session> free;
         private final Judge judge;
-        private final List<List<Session>> byGroupWeek = new ArrayList<>();
-        private final int weeks;
+        private final ByGroupAndWeek<Session> byGroupAndWeek;
 
         Nearby(Problem problem, List<Session> free, Judge judge) {
             this.problem = problem;
             this.free = free;
             this.judge = judge;
-            weeks = problem.calendar.weeks();
-            for (int i = 0; i < problem.groups.size() * weeks; i++) {
-                byGroupWeek.add(new ArrayList<>());
-            }
-            free.forEach(session -> at(session.group.index, session.week).add(session));
-        }
-
-        private List<Session> at(int group, int week) {
-            return byGroupWeek.get(group * weeks + week);
+            byGroupAndWeek = new ByGroupAndWeek<>(problem, free, session -> session);
         }
 
         List<Session> some(int number, Random random) {
@@ -212,12 +203,11 @@ public final class RuinAndRecreate implements Searcher {
         private List<Session> candidates(Session first, Stimulus around, Random random) {
             List<Session> near = new ArrayList<>();
             boolean wide = random.nextInt(4) == 0;
+            int last = Math.min(problem.calendar.weeks() - 1, first.week + 1);
             for (int group = 0; group < problem.groups.size(); group++) {
                 boolean ours = wide || shares(first.group.index, group);
-                for (int week = Math.max(0, first.week - 1);
-                        ours && week <= Math.min(weeks - 1, first.week + 1);
-                        week++) {
-                    for (Session session : at(group, week)) {
+                for (int week = Math.max(0, first.week - 1); ours && week <= last; week++) {
+                    for (Session session : byGroupAndWeek.of(group, week)) {
                         if (session == first || close(session, around)) {
                             near.add(session);
                         }

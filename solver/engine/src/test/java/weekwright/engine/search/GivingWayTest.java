@@ -46,7 +46,7 @@ class GivingWayTest {
             Places[] places = problem.sessions.stream()
                     .map(session -> new Places(judge, problem, session))
                     .toArray(Places[]::new);
-            way = new GivingWay(problem, seats, places);
+            way = new GivingWay(problem, new ByGroupAndWeek<>(problem, seats, Seat::session), places);
         }
 
         /** What one try leads to. */
