@@ -22,6 +22,7 @@ import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.ProblemBuilder;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
+import weekwright.engine.testing.ByLot;
 import weekwright.engine.testing.Squad;
 import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.scenario.Moment;
@@ -64,7 +65,7 @@ class KeptCostsTest {
             assertThat(judge.total().mustSlope).isEqualTo(told.mustSlope);
             assertThat(judge.total().beyond).isEqualTo(beyond(problem, judge));
             assertThat(judge.total().restSlope).isEqualTo(told.restSlope + BEYOND * beyond(problem, judge));
-            problem.sessions.forEach(session -> judge.move(session, anywhere(session, random)));
+            problem.sessions.forEach(session -> judge.move(session, ByLot.option(session, random)));
             judge.settle();
         }
     }
@@ -100,8 +101,8 @@ class KeptCostsTest {
 
         for (int plan = 0; plan < 40; plan++) {
             for (int moved = 0; moved < 3; moved++) {
-                Session session = problem.sessions.get(random.nextInt(problem.sessions.size()));
-                judge.move(session, anywhere(session, random));
+                Session session = ByLot.session(problem, random);
+                judge.move(session, ByLot.option(session, random));
             }
             List<Cost> soFar = new ArrayList<>();
             assertThat(judge.settleUnless(cost -> !soFar.add(cost.copy()))).isTrue();
@@ -136,8 +137,8 @@ class KeptCostsTest {
         Random random = new Random(9);
 
         for (int plan = 0; plan < 40; plan++) {
-            Session session = problem.sessions.get(random.nextInt(problem.sessions.size()));
-            judge.move(session, anywhere(session, random));
+            Session session = ByLot.session(problem, random);
+            judge.move(session, ByLot.option(session, random));
             int patience = random.nextInt(5);
             int[] asked = {0};
             if (judge.settleUnless(cost -> asked[0]++ == patience)) {
@@ -242,9 +243,9 @@ class KeptCostsTest {
 
         for (int move = 0; move < 15; move++) {
             List<Cost> before = ofParts(judge);
-            Session session = problem.sessions.get(random.nextInt(problem.sessions.size()));
+            Session session = ByLot.session(problem, random);
             Stimulus from = judge.at(session);
-            Stimulus to = anywhere(session, random);
+            Stimulus to = ByLot.option(session, random);
             judge.move(session, to);
             judge.settle();
             List<Integer> lookedAt =
@@ -309,10 +310,5 @@ class KeptCostsTest {
         assertThat(new Judge(ProblemBuilder.of(one.scenario())).rulesInForce(0))
                 .contains("week-load")
                 .doesNotContain("even-spread");
-    }
-
-    private static Stimulus anywhere(Session session, Random random) {
-        int at = random.nextInt(session.options.length + 1);
-        return at == session.options.length ? null : session.options[at];
     }
 }

@@ -17,8 +17,8 @@ import weekwright.engine.problem.Cost;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.ProblemBuilder;
 import weekwright.engine.problem.Session;
-import weekwright.engine.problem.Stimulus;
 import weekwright.engine.rules.Judge;
+import weekwright.engine.testing.ByLot;
 import weekwright.engine.testing.Squad;
 import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.scenario.Dose;
@@ -119,7 +119,7 @@ class IncrementalJudgeTest {
         Random random = new Random(7);
         Set<Integer> reasons = new TreeSet<>();
         for (int plan = 0; plan < 60; plan++) {
-            problem.sessions.forEach(session -> judge.move(session, anywhere(session, random)));
+            problem.sessions.forEach(session -> judge.move(session, ByLot.option(session, random)));
             judge.settle();
             judge.explain((rule, view, breach, heads) -> {
                 if (rule.id().equals("sits-out")) {
@@ -263,8 +263,8 @@ class IncrementalJudgeTest {
         Random random = new Random(7);
         for (int move = 0; move < Math.min(moves, MOST); move++) {
             for (int together = random.nextInt(3); together >= 0; together--) {
-                Session session = problem.sessions.get(random.nextInt(problem.sessions.size()));
-                judge.move(session, anywhere(session, random));
+                Session session = ByLot.session(problem, random);
+                judge.move(session, ByLot.option(session, random));
             }
             Cost kept = judge.settle();
             Cost fresh = Judge.of(problem, judge.placements()).total();
@@ -346,7 +346,7 @@ class IncrementalJudgeTest {
         Set<String> broken = new TreeSet<>();
         for (int plan = 0; plan < 200; plan++) {
             for (Session session : problem.sessions) {
-                judge.move(session, anywhere(session, random));
+                judge.move(session, ByLot.option(session, random));
             }
             judge.settle();
             judge.explain((rule, view, breach, heads) -> {
@@ -369,10 +369,5 @@ class IncrementalJudgeTest {
                     .as("taken back whole")
                     .isTrue();
         }
-    }
-
-    private static Stimulus anywhere(Session session, Random random) {
-        int at = random.nextInt(session.options.length + 1);
-        return at == session.options.length ? null : session.options[at];
     }
 }
