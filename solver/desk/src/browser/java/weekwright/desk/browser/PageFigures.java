@@ -4,8 +4,6 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Response;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,12 +12,7 @@ import java.util.function.DoubleSupplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import weekwright.engine.Engine;
-import weekwright.engine.Proposal;
-import weekwright.engine.search.Budget;
-import weekwright.engine.search.Progress;
-import weekwright.model.document.Documents;
-import weekwright.model.scenario.Scenario;
+import weekwright.desk.Planned;
 import weekwright.scenarios.Scenarios;
 import weekwright.scenarios.SquadGenerator;
 
@@ -35,8 +28,8 @@ class PageFigures {
 
     @Test
     void print() throws Exception {
-        week(place, "week", Scenarios.read("one-match"), 5_000);
-        week(place, "club", SquadGenerator.squad(5, 8, 224, 4), 3_000);
+        Planned.week(place, "week", Scenarios.read("one-match"), 5_000);
+        Planned.week(place, "club", SquadGenerator.squad(5, 8, 224, 4), 3_000);
         try (Coach coach = Coach.in(place)) {
             Page page = coach.page;
             for (String folder : List.of("week", "club")) {
@@ -50,15 +43,6 @@ class PageFigures {
             page.navigate(coach.origin() + "/w/week");
             row("`Plan afresh` pressed to the first better plan, one squad's week", () -> planned(page));
         }
-    }
-
-    /** A folder with a planned week. */
-    static Path week(Path place, String name, Scenario scenario, long moves) throws IOException {
-        Path folder = Files.createDirectory(place.resolve(name));
-        Files.writeString(folder.resolve("scenario.json"), Documents.write(scenario));
-        var found = Engine.propose(new Proposal(scenario, null, Budget.moves(moves), 1, 2, null), Progress.SILENT);
-        Files.writeString(folder.resolve("plan.json"), Documents.write(found.plan()));
-        return folder;
     }
 
     private void row(String what, DoubleSupplier millis) {

@@ -16,6 +16,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import weekwright.desk.Planned;
 import weekwright.scenarios.Scenarios;
 
 /**
@@ -34,7 +35,8 @@ class StartFigures {
 
     @Test
     void print() throws Exception {
-        Path week = PageFigures.week(place, "week", Scenarios.read("one-match"), 5_000);
+        Planned.week(place, "week", Scenarios.read("one-match"), 5_000);
+        Path week = place.resolve("week");
         rows("one squad's week", List.of(), week, false);
         rows("a demo chosen on the first page", List.of(), null, true);
         String kept = place.resolve("weekwright.jsa").toString();
