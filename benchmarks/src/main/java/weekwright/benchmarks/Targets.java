@@ -59,7 +59,11 @@ public final class Targets {
     /** A problem under the yardstick rules, or under all. */
     private record Row(Instance instance, boolean yardstick) {
         boolean isOf(String name) {
-            return name.equals(instance.name()) || name.equals(instance.key(yardstick));
+            return name.equals(instance.name()) || name.equals(key());
+        }
+
+        String key() {
+            return instance.key(yardstick);
         }
     }
 
@@ -83,16 +87,15 @@ public final class Targets {
         out.println("| --- | --- | ---: | ---: | ---: | ---: | ---: |");
         for (Row row : rows) {
             Instance instance = row.instance();
-            boolean yardstick = row.yardstick();
-            Scenario scenario = instance.scenario(yardstick);
+            Scenario scenario = instance.scenario(row.yardstick());
             if (bySeconds) {
                 warmUp(scenario);
             }
             for (double seconds : bySeconds ? instance.seconds() : List.<Double>of()) {
-                run(instance, yardstick, scenario, Budget.seconds(seconds), seconds + " s");
+                run(row, scenario, Budget.seconds(seconds), seconds + " s");
             }
-            for (long moves : bySeconds ? List.<Long>of() : instance.moves(yardstick)) {
-                run(instance, yardstick, scenario, Budget.moves(moves), String.format(Locale.ROOT, "%,d", moves));
+            for (long moves : bySeconds ? List.<Long>of() : instance.moves(row.yardstick())) {
+                run(row, scenario, Budget.moves(moves), String.format(Locale.ROOT, "%,d", moves));
             }
             // Only now is it known which plan is the best.
             lines.forEach(Runnable::run);
@@ -106,9 +109,8 @@ public final class Targets {
                 new Proposal(scenario, null, Budget.seconds(WARM_UP), 1, 2, null), Progress.SILENT);
     }
 
-    private void run(Instance row, boolean yardstick, Scenario scenario, Budget budget, String label)
-            throws IOException, DocumentException {
-        String key = row.key(yardstick);
+    private void run(Row row, Scenario scenario, Budget budget, String label) throws IOException, DocumentException {
+        String key = row.key();
         List<Totals> found = new ArrayList<>();
         List<Double> speeds = new ArrayList<>();
         for (long seed = 1; seed <= seeds; seed++) {
@@ -122,11 +124,11 @@ public final class Targets {
             found.add(totals);
             speeds.add(Objects.requireNonNull(plan.solver()).moves() / seconds);
         }
-        lines.add(() -> line(row, yardstick, label, found, speeds));
+        lines.add(() -> line(row, label, found, speeds));
     }
 
-    private void line(Instance row, boolean yardstick, String label, List<Totals> found, List<Double> speeds) {
-        String key = row.key(yardstick);
+    private void line(Row row, String label, List<Totals> found, List<Double> speeds) {
+        String key = row.key();
         List<Double> gaps = new ArrayList<>();
         for (Totals totals : found) {
             Double gap = best.gap(key, totals);
@@ -137,8 +139,8 @@ public final class Targets {
         out.printf(
                 Locale.ROOT,
                 "| %s | %s | %s | %d of %d | %.0f, %.1f, %.1f | %s (%s) | %,.0f |%n",
-                row.label(),
-                yardstick ? "yardstick" : "all",
+                row.instance().label(),
+                row.yardstick() ? "yardstick" : "all",
                 label,
                 gaps.stream().filter(Double::isFinite).count(),
                 seeds,
