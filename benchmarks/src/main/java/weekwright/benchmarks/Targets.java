@@ -68,9 +68,16 @@ public final class Targets {
     }
 
     private static List<Row> rows(List<String> names) {
-        names.forEach(name -> Instance.of(name.replaceFirst("\\..*", "")));
-        return Instance.ALL.stream()
+        List<Row> all = Instance.ALL.stream()
                 .flatMap(instance -> Stream.of(new Row(instance, true), new Row(instance, false)))
+                .toList();
+        for (String name : names) {
+            if (all.stream().noneMatch(row -> row.isOf(name))) {
+                throw new IllegalArgumentException("no such table: [" + name + "]; there are "
+                        + all.stream().map(Row::key).toList());
+            }
+        }
+        return all.stream()
                 .filter(row -> names.isEmpty() || names.stream().anyMatch(row::isOf))
                 .toList();
     }
