@@ -12,7 +12,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weekwright.desk.Planned;
-import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Scenario;
 import weekwright.scenarios.Scenarios;
 
@@ -26,12 +25,11 @@ class HoldTest {
 
     private Browser browser;
     private Scenario scenario;
-    private Plan plan;
 
     @BeforeEach
     void open() throws Exception {
         scenario = Scenarios.read("one-match");
-        plan = Planned.week(place, "week", scenario, 5_000);
+        Planned.week(place, "week", scenario, 5_000);
         browser = Browser.in(place);
         browser.get("/w/week");
     }
