@@ -273,7 +273,7 @@ class KeptCostsTest {
         Problem problem = ProblemBuilder.of(squad().athlete("ash", "sprinters", Squad.ID)
                 .aim("technique", 0, 1, 1)
                 .group("sprinters")
-                .aim("mobility", 0, 1, 1)
+                .aim("mobility", 0, 2, 2)
                 .scenario());
         Session lesson = problem.sessions.get(0);
         Judge judge = new Judge(problem);
@@ -289,6 +289,17 @@ class KeptCostsTest {
         judge.revert();
         assertThat(told(judge)).doesNotContain("sits-out");
         assertThat(judge.attended(lesson)).isSameAs(judge.at(lesson));
+        assertThat(judge.partsLookedAt()).isEmpty();
+        assertThat(judge.sessionsLookedAt()).isEmpty();
+
+        judge.move(own, starting(own, "2027-03-03T10:00", problem));
+        judge.settle();
+        judge.keep();
+        Session other = problem.sessions.get(2);
+        judge.move(other, starting(other, "2027-03-05T10:00", problem));
+        judge.settle();
+        judge.revert();
+        assertThat(told(judge)).as("what was kept stays").contains("sits-out");
     }
 
     private static Set<String> told(Judge judge) {

@@ -303,6 +303,25 @@ class LookedAgainTest {
                 .containsExactlyInAnyOrder("DAY 0/2", "NIGHT 0/2", "NIGHT 0/3", "AIM 0/0");
     }
 
+    /** Ash leads little and is taken first; where ash is elsewhere birch leads, and the lessons of the week have two leads. */
+    @Test
+    void who_leads_the_lessons_of_a_week_is_looked_at_again_where_a_move_changes_it() {
+        Moves moves = new Moves(ProblemBuilder.of(squad().staff("ash", "technique", "mobility")
+                .staff("birch", "*")
+                .aim("technique", 0, 2, 2)
+                .aim("mobility", 0, 1, 1)
+                .mainMinutes(90)
+                .scenario()));
+        moves.looked(0, "2027-03-02T11:00");
+        moves.looked(1, "2027-03-03T11:00");
+
+        assertThat(moves.looked(2, "2027-03-03T17:00")).as("ash leads all").doesNotContain("LEADS 0/0");
+        assertThat(moves.looked(2, "2027-03-03T10:00")).as("until after eleven").contains("LEADS 0/0");
+        assertThat(moves.looked(2, "2027-03-04T10:00")).as("ash is free again").contains("LEADS 0/0");
+        assertThat(moves.looked(2, "2027-03-03T08:00")).as("over before eleven").doesNotContain("LEADS 0/0");
+        assertThat(moves.looked(2, null)).doesNotContain("LEADS 0/0");
+    }
+
     /** Sessions of 80 minutes and more that begin at 23:00 end on the next date. */
     private static Problem nights() {
         return ProblemBuilder.of(squad().days(5)
