@@ -267,6 +267,47 @@ class KeptCostsTest {
         assertThat(judge.attended(session).cohorts).hasSize(session.options[0].cohorts.length - 1);
     }
 
+    /** Ash misses the squad's lesson while the sprinters, whose own she is, train at the same time. */
+    @Test
+    void whoever_sat_out_comes_again_when_the_move_is_taken_back() {
+        Problem problem = ProblemBuilder.of(squad().athlete("ash", "sprinters", Squad.ID)
+                .aim("technique", 0, 1, 1)
+                .group("sprinters")
+                .aim("mobility", 0, 2, 2)
+                .scenario());
+        Session lesson = problem.sessions.get(0);
+        Judge judge = new Judge(problem);
+        judge.move(lesson, starting(lesson, "2027-03-03T10:00", problem));
+        judge.settle();
+        judge.keep();
+        assertThat(told(judge)).doesNotContain("sits-out");
+
+        Session own = problem.sessions.get(1);
+        judge.move(own, starting(own, "2027-03-03T10:00", problem));
+        judge.settle();
+        assertThat(told(judge)).contains("sits-out");
+        judge.revert();
+        assertThat(told(judge)).doesNotContain("sits-out");
+        assertThat(judge.attended(lesson)).isSameAs(judge.at(lesson));
+        assertThat(judge.partsLookedAt()).isEmpty();
+        assertThat(judge.sessionsLookedAt()).isEmpty();
+
+        judge.move(own, starting(own, "2027-03-03T10:00", problem));
+        judge.settle();
+        judge.keep();
+        Session other = problem.sessions.get(2);
+        judge.move(other, starting(other, "2027-03-05T10:00", problem));
+        judge.settle();
+        judge.revert();
+        assertThat(told(judge)).as("what was kept stays").contains("sits-out");
+    }
+
+    private static Set<String> told(Judge judge) {
+        Set<String> rules = new TreeSet<>();
+        judge.explain((rule, view, breach, heads) -> rules.add(rule.id()));
+        return rules;
+    }
+
     /** Whoever asks what a move changes looks at no other part, and at no other session but those beside which it lies. */
     @ParameterizedTest(name = "{0}")
     @MethodSource("scenarios")
