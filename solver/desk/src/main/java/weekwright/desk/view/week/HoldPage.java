@@ -19,6 +19,7 @@ import weekwright.desk.view.week.WeekPage.Choice;
  * @param layers its places and doses
  * @param days the starts of the chosen layer, day by day
  * @param pins what can be pinned of it
+ * @param changes what it can have instead
  */
 public record HoldPage(
         String base,
@@ -32,11 +33,13 @@ public record HoldPage(
         boolean placed,
         List<Layer> layers,
         List<DayCells> days,
-        List<PinField> pins) {
+        List<PinField> pins,
+        List<ChangeField> changes) {
     public HoldPage {
         layers = List.copyOf(layers);
         days = List.copyOf(days);
         pins = List.copyOf(pins);
+        changes = List.copyOf(changes);
     }
 
     /** The address where its starts can be seen; the page itself where they are seen here. */
@@ -79,12 +82,27 @@ public record HoldPage(
     public record Cell(String start, int row, int rows, String look, String mark, String text) {}
 
     /**
-     * Something that can be pinned.
+     * Something that can be pinned as it is.
      *
      * @param kind its name in requests
-     * @param value what it is to be, or an empty text where it is held as it is
      * @param label what is held, in words
      * @param held whether it is held now
      */
-    public record PinField(String kind, String value, String label, boolean held) {}
+    public record PinField(String kind, String label, boolean held) {}
+
+    /**
+     * Something that a session can have instead, and then keeps.
+     *
+     * @param kind its name in requests
+     * @param label what there is to choose
+     * @param does what is done with what was chosen
+     */
+    public record ChangeField(String kind, String label, String does, List<Other> others) {
+        public ChangeField {
+            others = List.copyOf(others);
+        }
+    }
+
+    /** Something to choose: its id or date, and its name. */
+    public record Other(String value, String label) {}
 }

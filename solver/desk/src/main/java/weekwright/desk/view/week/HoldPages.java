@@ -16,7 +16,6 @@ import weekwright.desk.view.Words;
 import weekwright.desk.view.week.HoldPage.Cell;
 import weekwright.desk.view.week.HoldPage.DayCells;
 import weekwright.desk.view.week.HoldPage.Layer;
-import weekwright.desk.view.week.HoldPage.PinField;
 import weekwright.desk.view.week.Landscapes.HeldLane;
 import weekwright.desk.view.week.WeekPage.Choice;
 import weekwright.engine.explain.Prices;
@@ -99,6 +98,7 @@ public final class HoldPages {
             layers.add(new Layer(i, key.facility(), key.dose().id(), label(key), best(each.get(i)), i == chosen));
         }
         String facility = keys.isEmpty() ? NOWHERE : keys.get(chosen).facility();
+        HoldPins pins = new HoldPins(scenario, names, placement == null ? leftOutPin() : placement.held(), placement);
         HeldLane lane =
                 look.week() == week(look) ? Landscapes.heldLane(open, look, session, facility, way.lane()) : null;
         return new HoldPage(
@@ -113,7 +113,8 @@ public final class HoldPages {
                 placement != null,
                 layers,
                 lane == null || keys.isEmpty() ? List.of() : days(each.get(chosen), lane.axis()),
-                pins());
+                pins.held(),
+                pins.changes());
     }
 
     /** The week in which it can lie; where that is nowhere, the one that is looked at. */
@@ -270,36 +271,6 @@ public final class HoldPages {
     private static void add(List<String> parts, String level, double change) {
         if (change != 0) {
             parts.add(level + (change < 0 ? "−" : "+") + Dates.number(Math.abs(change)));
-        }
-    }
-
-    private List<PinField> pins() {
-        List<PinField> pins = new ArrayList<>();
-        Placement placed = placement;
-        if (placed != null) {
-            Pin pin = placed.held();
-            pins.add(new PinField("start", "", "this time, " + Dates.clock(placed.start()), pin.start()));
-            pins.add(new PinField(
-                    "day", "", "this day, " + Dates.day(placed.start().date()), pin.day()));
-            add(pins, "facility", "this place, ", names.facility(placed.facility()), pin.facility());
-            add(pins, "lead", "this lead, ", names.staff(placed.lead()), pin.lead());
-            String dose = Words.dose(placed.dose());
-            add(pins, "dose", "", dose == null ? "the full dose" : "the " + dose, pin.dose());
-            add(pins, "variant", "this lift, ", names.variant(placed.family(), placed.variant()), pin.variant());
-        }
-        Pin pin = placed == null ? leftOutPin() : placed.held();
-        pins.add(new PinField("out", "", "out of the plan", pin.out()));
-        if (!pin.notDays().isEmpty()) {
-            String days =
-                    String.join(", ", pin.notDays().stream().map(Dates::day).toList());
-            pins.add(new PinField("not-day", "", "off " + days, true));
-        }
-        return pins;
-    }
-
-    private static void add(List<PinField> pins, String kind, String word, @Nullable String value, boolean held) {
-        if (value != null) {
-            pins.add(new PinField(kind, "", word + value, held));
         }
     }
 

@@ -1,6 +1,5 @@
 package weekwright.desk.view.sheet;
 
-import weekwright.desk.view.Quayside;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
