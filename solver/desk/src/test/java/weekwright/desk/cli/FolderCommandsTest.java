@@ -120,7 +120,7 @@ class FolderCommandsTest {
     void planning_again_says_what_changed_against_the_plan_before() {
         propose();
         run("propose", "--moves", "30");
-        assertThat(trial.err()).contains("The plan stays as it was.\n");
+        assertThat(trial.err()).contains("No session changes.\n");
         run("pin", "--session", HEAVY, "--start", "2027-02-10T09:00");
         run("propose", "--moves", "3000");
         assertThat(trial.err()).containsPattern("\n[1-9] sessions? moves?[^\n]*, and the plan is better: ");
@@ -203,6 +203,7 @@ class FolderCommandsTest {
         assertThat(run("redo")).isZero();
         assertThat(plan()).isEqualTo(pinned);
         assertThat(run("undo", "--to", "2")).isZero();
+        assertThat(trial.err()).startsWith("Back to revision 2: Planned. ").contains(". Saved as revision ");
         assertThat(plan()).isEqualTo(first);
         assertThat(run("undo", "--to", "77")).isEqualTo(4);
         assertThat(trial.err())
@@ -246,6 +247,17 @@ class FolderCommandsTest {
         Files.delete(folder.resolve("scenario.json"));
         assertThat(run("propose", "--moves", "30")).isZero();
         assertThat(folder.resolve("scenario.json")).content().contains("\"days\": 7,");
+    }
+
+    @Test
+    void a_slip_in_the_first_file_of_a_folder_is_named_and_nothing_is_there_to_go_back_to() throws Exception {
+        edit("scenario.json", "\"days\": 7", "\"days\": 700");
+
+        assertThat(run("propose", "--moves", "30")).isEqualTo(2);
+
+        assertThat(trial.err())
+                .startsWith("scenario.json: days, line 7:11: 700 is too large.")
+                .endsWith("The files in " + folder + " stay as they are: mend what was changed.\n");
     }
 
     @Test
