@@ -23,6 +23,7 @@ import weekwright.engine.problem.ProblemBuilder;
 import weekwright.engine.problem.Session;
 import weekwright.engine.problem.Stimulus;
 import weekwright.engine.testing.ByLot;
+import weekwright.engine.testing.CrowdedWeeks;
 import weekwright.engine.testing.Squad;
 import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.scenario.Moment;
@@ -36,12 +37,13 @@ class KeptCostsTest {
     private static final int BEYOND = 20;
 
     static Stream<Scenario> scenarios() {
-        return Stream.of(
+        Stream<Scenario> usual = Stream.of(
                 Scenarios.read("one-match"),
                 Scenarios.read("sprint-week"),
                 Scenarios.read("two-groups"),
                 SquadGenerator.tiny(2),
                 oneAimOften());
+        return Stream.concat(usual, CrowdedWeeks.all());
     }
 
     /** Often more than are wanted, and now and then fewer than are owed. */
@@ -60,14 +62,46 @@ class KeptCostsTest {
         Random random = new Random(3);
 
         for (int plan = 0; plan < 12; plan++) {
-            Cost told = told(judge, part -> true);
-            assertThat(judge.total().totals()).isEqualTo(told.totals());
-            assertThat(judge.total().mustSlope).isEqualTo(told.mustSlope);
-            assertThat(judge.total().beyond).isEqualTo(beyond(problem, judge));
-            assertThat(judge.total().restSlope).isEqualTo(told.restSlope + BEYOND * beyond(problem, judge));
+            costsWhatIsTold(problem, judge);
             problem.sessions.forEach(session -> judge.move(session, ByLot.option(session, random)));
             judge.settle();
         }
+        for (int move = 0; move < 80; move++) {
+            Session session = ByLot.session(problem, random);
+            judge.move(session, ByLot.option(session, random));
+            judge.settle();
+            costsWhatIsTold(problem, judge);
+            keepOrTakeBack(judge, random);
+        }
+    }
+
+    private static void costsWhatIsTold(Problem problem, Judge judge) {
+        Cost told = told(judge, part -> true);
+        assertThat(judge.total().totals()).isEqualTo(told.totals());
+        assertThat(judge.total().mustSlope).isEqualTo(told.mustSlope);
+        assertThat(judge.total().beyond).isEqualTo(beyond(problem, judge));
+        assertThat(judge.total().restSlope).isEqualTo(told.restSlope + BEYOND * beyond(problem, judge));
+    }
+
+    /** Heavy lower work was given out for Tuesday: 24 points for whoever is told that it is not to be. */
+    @Test
+    void a_session_that_people_know_of_costs_something_by_being_left_out() {
+        Squad given = squad().aim("heavy-lower-knee", 0, 1, 1)
+                .placed("heavy-lower-knee", "2027-03-02T16:00")
+                .published("2027-02-26T12:00");
+        Problem problem = ProblemBuilder.close(given.scenario(), given.plan(), null);
+        Judge judge = new Judge(problem);
+        Session session = problem.sessions.get(0);
+
+        assertThat(told(judge, part -> part == Judge.OWN).want).isEqualTo(24 * Price.ONE);
+        costsWhatIsTold(problem, judge);
+        judge.move(session, session.before);
+        judge.settle();
+        assertThat(told(judge, part -> part == Judge.OWN).want).isZero();
+        costsWhatIsTold(problem, judge);
+        judge.move(session, null);
+        judge.settle();
+        costsWhatIsTold(problem, judge);
     }
 
     private static long beyond(Problem problem, Judge judge) {
@@ -231,6 +265,47 @@ class KeptCostsTest {
         judge.settle();
         assertThat(judge.mayOthersChange()).isTrue();
         assertThat(judge.attended(session).cohorts).hasSize(session.options[0].cohorts.length - 1);
+    }
+
+    /** Ash misses the squad's lesson while the sprinters, whose own she is, train at the same time. */
+    @Test
+    void whoever_sat_out_comes_again_when_the_move_is_taken_back() {
+        Problem problem = ProblemBuilder.of(squad().athlete("ash", "sprinters", Squad.ID)
+                .aim("technique", 0, 1, 1)
+                .group("sprinters")
+                .aim("mobility", 0, 2, 2)
+                .scenario());
+        Session lesson = problem.sessions.get(0);
+        Judge judge = new Judge(problem);
+        judge.move(lesson, starting(lesson, "2027-03-03T10:00", problem));
+        judge.settle();
+        judge.keep();
+        assertThat(told(judge)).doesNotContain("sits-out");
+
+        Session own = problem.sessions.get(1);
+        judge.move(own, starting(own, "2027-03-03T10:00", problem));
+        judge.settle();
+        assertThat(told(judge)).contains("sits-out");
+        judge.revert();
+        assertThat(told(judge)).doesNotContain("sits-out");
+        assertThat(judge.attended(lesson)).isSameAs(judge.at(lesson));
+        assertThat(judge.partsLookedAt()).isEmpty();
+        assertThat(judge.sessionsLookedAt()).isEmpty();
+
+        judge.move(own, starting(own, "2027-03-03T10:00", problem));
+        judge.settle();
+        judge.keep();
+        Session other = problem.sessions.get(2);
+        judge.move(other, starting(other, "2027-03-05T10:00", problem));
+        judge.settle();
+        judge.revert();
+        assertThat(told(judge)).as("what was kept stays").contains("sits-out");
+    }
+
+    private static Set<String> told(Judge judge) {
+        Set<String> rules = new TreeSet<>();
+        judge.explain((rule, view, breach, heads) -> rules.add(rule.id()));
+        return rules;
     }
 
     /** Whoever asks what a move changes looks at no other part, and at no other session but those beside which it lies. */
