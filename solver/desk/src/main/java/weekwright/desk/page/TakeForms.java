@@ -34,9 +34,9 @@ final class TakeForms {
             Answers.TIME,
             "Start",
             Answers.GROUP,
-            "For whom",
+            "Of whom or what",
             Answers.FACILITY,
-            "For whom");
+            "Of whom or what");
 
     static {
         YES.put(Answers.DAY_FIRST, "03/04 is the third of April");
