@@ -31,9 +31,11 @@ class LogTest extends OneWeek {
     @Test
     void a_day_lists_what_was_to_be_done() {
         assertThat(browser.get("/w/w/log?day=2027-02-13").body())
-                .contains("League round 21, home, First squad", "not written down yet");
-        assertThat(browser.get("/w/w/log").body())
-                .contains("What was done on Mon 8 Feb", "Choose one to write down how it went.");
+                .contains(
+                        "League round 21, home, First squad",
+                        "not written down yet",
+                        "Choose one to write down how it went.");
+        assertThat(browser.get("/w/w/log").body()).contains("What was done on Mon 8 Feb");
         assertThat(browser.get("/w/w/log?day=nonsense").statusCode()).isEqualTo(404);
     }
 
