@@ -308,6 +308,85 @@ class KeptCostsTest {
         return rules;
     }
 
+    /**
+     * Ash belongs to three squads, in this order. Monday's heavy work of the second keeps ash from Wednesday's of the third;
+     * while the first trains on Monday at the same time, ash misses the second's and comes to the third's. What happens on
+     * the second Friday has it decided anew who comes on Wednesday, but not who came on Monday.
+     */
+    @Test
+    void who_came_is_known_as_it_was_kept_when_later_sessions_are_decided_anew() {
+        Problem problem = ProblemBuilder.of(squad().days(14)
+                .number("pathway-gap-floor", "hours", Map.of("knee-dominant", 60))
+                .athlete("ash", Squad.ID, "second", "third")
+                .aim("mobility", 0, 1, 1)
+                .group("second")
+                .aim("heavy-lower-knee", 0, 1, 1)
+                .aim("technique", 0, 1, 1)
+                .group("third")
+                .aim("heavy-lower-knee", 0, 1, 1)
+                .scenario());
+        Judge judge = new Judge(problem);
+        Session first = session(problem, Squad.ID, "mobility", 0);
+        Session second = session(problem, "second", "heavy-lower-knee", 0);
+        Session third = session(problem, "third", "heavy-lower-knee", 0);
+        Session later = session(problem, "second", "technique", 1);
+        place(judge, problem, second, "2027-03-01T10:00");
+        place(judge, problem, third, "2027-03-03T10:00");
+        judge.keep();
+        assertThat(sittingOut(judge, third)).isEqualTo(1);
+
+        place(judge, problem, first, "2027-03-01T10:00");
+        assertThat(sittingOut(judge, second)).isEqualTo(1);
+        assertThat(sittingOut(judge, third)).isZero();
+        judge.revert();
+        place(judge, problem, later, "2027-03-12T10:00");
+        assertThat(sittingOut(judge, third)).as("Monday was taken back").isEqualTo(1);
+        judge.revert();
+
+        place(judge, problem, first, "2027-03-01T10:00");
+        judge.keep();
+        place(judge, problem, session(problem, Squad.ID, "mobility", 1), "2027-03-14T10:00");
+        judge.revert();
+        place(judge, problem, later, "2027-03-12T10:00");
+        assertThat(sittingOut(judge, third)).as("Monday was kept").isZero();
+    }
+
+    private static Session session(Problem problem, String group, String family, int week) {
+        return problem.sessions.stream()
+                .filter(one -> one.group.group.id().equals(group) && one.week == week)
+                .filter(one -> one.family.family.id().equals(family))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static void place(Judge judge, Problem problem, Session session, String at) {
+        judge.move(session, starting(session, at, problem));
+        judge.settle();
+    }
+
+    private static int sittingOut(Judge judge, Session session) {
+        return judge.at(session).cohorts.length - judge.attended(session).cohorts.length;
+    }
+
+    /** Heavy lower work at ten on each day of four weeks: 28 exposures in one line. */
+    @Test
+    void a_line_of_many_lifts_is_read_whole() {
+        Problem problem = ProblemBuilder.of(squad().days(28)
+                .number("maximum-repeated", "trainedWeeks", 1)
+                .aim("heavy-lower-knee", 0, 7, 7)
+                .scenario());
+        Judge judge = new Judge(problem);
+        for (int day = 0; day < 28; day++) {
+            Session session = problem.sessions.get(day);
+            judge.move(session, starting(session, "2027-03-" + (day < 9 ? "0" : "") + (day + 1) + "T10:00", problem));
+        }
+        judge.settle();
+
+        assertThat(Lifts.of(problem, judge.placements())).as("lifts take turns").contains(0, 1);
+        assertThat(told(judge)).contains("pathway-gap-floor").doesNotContain("maximum-repeated", "variant-churn");
+        costsWhatIsTold(problem, judge);
+    }
+
     /** Whoever asks what a move changes looks at no other part, and at no other session but those beside which it lies. */
     @ParameterizedTest(name = "{0}")
     @MethodSource("scenarios")
