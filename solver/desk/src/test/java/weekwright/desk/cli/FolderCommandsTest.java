@@ -198,7 +198,8 @@ class FolderCommandsTest {
 
         assertThat(run("undo")).isZero();
         assertThat(said())
-                .isEqualTo("Undone: " + SPEED + ": start " + placed(SPEED).start() + " is held.");
+                .isEqualTo("Undone: Maximal velocity sprinting of First squad: start "
+                        + placed(SPEED).start() + " is held.");
         assertThat(plan()).isEqualTo(first);
         assertThat(run("redo")).isZero();
         assertThat(plan()).isEqualTo(pinned);
@@ -332,9 +333,9 @@ class FolderCommandsTest {
                 .isEqualTo(4);
 
         assertThat(said())
-                .isEqualTo("This was made from revision 3, and the plan has moved on: revision 4 (" + HEAVY
-                        + ": is held out) is in force and stays so. Yours is kept beside as revision 5. To take it"
-                        + " up: undo " + folder + " --to 5.");
+                .isEqualTo("This was made from revision 3, and the plan has moved on: revision 4 (Heavy lower,"
+                        + " knee-dominant of First squad: is held out) is in force and stays so. Yours is kept beside as"
+                        + " revision 5. To take it up: undo " + folder + " --to 5.");
         assertThat(trial.out()).startsWith("Kilmarrow first squad, one late league match");
         assertThat(run("undo", "--to", "5")).isZero();
         assertThat(placed(HEAVY).pin()).isNull();
