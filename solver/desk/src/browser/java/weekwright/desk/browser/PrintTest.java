@@ -26,7 +26,7 @@ class PrintTest {
             assertThat(page.locator("#saved")).containsText("Planned");
             String week = page.url();
             page.navigate(week);
-            assertThat(firstPage(page)).contains("First squad", "Acceleration", "Maximal velocity");
+            assertThat(firstPage(page)).contains("First squad", "Tempo run", "10:30–11:55");
             paper(coach, week, "week");
             paper(coach, week + "/load", "load");
             assertThat(page.locator(".loads").first()).isVisible();
