@@ -301,7 +301,7 @@ public final class Pinning {
     private Moment start(String value) {
         Moment start;
         try {
-            start = Moment.parse(value);
+            start = Moment.parse(value.strip().replace(' ', 'T'));
         } catch (DateTimeParseException e) {
             throw new InputFault("--start is \"" + value + "\": give a time, such as " + firstDay() + "T10:00");
         }
