@@ -107,7 +107,7 @@ final class NextCommand implements Runnable {
                 "Carried over from " + StartPages.week(read, next.week()) + ": "
                         + String.join("; ", StartPages.carried(read)) + ".",
                 "Fixtures: " + known(first.scenario()) + ".",
-                "To plan it: propose " + output));
+                "To plan it: propose " + Given.typed(output)));
     }
 
     private NextWeek next(Scenario before) {

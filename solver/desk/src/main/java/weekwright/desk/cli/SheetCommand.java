@@ -8,6 +8,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import weekwright.desk.app.AtomicFile;
 import weekwright.desk.app.Inputs;
+import weekwright.desk.app.Named;
 import weekwright.desk.app.Sheeting;
 import weekwright.desk.app.Target;
 import weekwright.desk.app.Work;
@@ -86,7 +87,7 @@ final class SheetCommand implements Callable<Integer> {
         Wish wish = Sheeting.wish(read, day, athlete, units, formula);
         Judged judged = around.planner().judgeWithoutRemedies(read, work.planned());
         DaySheet sheet = DaySheets.of(read, judged, Engine.people(read, judged.plan()), wish);
-        String who = athlete == null ? null : Sheeting.athlete(read, athlete).name();
+        String who = athlete == null ? null : Named.athlete(read, athlete).name();
         SheetPage page = SheetPages.of(sheet, who, read.zone());
         if (target != null) {
             around.err().println(Plain.text(target.write(asked.pdf == null ? SheetHtml.of(page) : pdf(page), "Sheet")));

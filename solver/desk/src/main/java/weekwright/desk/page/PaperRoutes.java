@@ -9,6 +9,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.app.Briefing;
 import weekwright.desk.app.InputFault;
+import weekwright.desk.app.Named;
 import weekwright.desk.app.Sheeting;
 import weekwright.desk.app.Workplace;
 import weekwright.desk.app.Workplace.Seen;
@@ -162,7 +163,7 @@ final class PaperRoutes {
                 "epley");
         SheetPage page = SheetPages.of(
                 DaySheets.of(scenario, seen.judged(), seen.people(), wish),
-                athlete == null ? null : Sheeting.athlete(scenario, athlete).name(),
+                athlete == null ? null : Named.athlete(scenario, athlete).name(),
                 scenario.zone());
         if ("pdf".equals(given(request, "as"))) {
             Paper.file(request, "sheet " + wish.day(), ".pdf", PDF, SheetPdf.of(page));

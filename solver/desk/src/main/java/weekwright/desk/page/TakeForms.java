@@ -32,7 +32,11 @@ final class TakeForms {
             Answers.SAME,
             "Is this one of the week",
             Answers.TIME,
-            "Start");
+            "Start",
+            Answers.GROUP,
+            "Of whom or what",
+            Answers.FACILITY,
+            "Of whom or what");
 
     static {
         YES.put(Answers.DAY_FIRST, "03/04 is the third of April");

@@ -40,6 +40,7 @@ public record LoadPage(
      * @param most the highest day, in AU
      * @param bars days in order
      * @param marks where weeks begin
+     * @param days the days of its weeks, as headings
      * @param weeks the same week by week
      * @param highDays high days planned week by week; empty for an athlete
      * @param exposures when each quality was and will be met at high intensity
@@ -51,6 +52,7 @@ public record LoadPage(
             String most,
             List<Bar> bars,
             List<Mark> marks,
+            List<String> days,
             List<Week> weeks,
             List<String> highDays,
             List<Exposure> exposures,
@@ -58,6 +60,7 @@ public record LoadPage(
         public Person {
             bars = List.copyOf(bars);
             marks = List.copyOf(marks);
+            days = List.copyOf(days);
             weeks = List.copyOf(weeks);
             highDays = List.copyOf(highDays);
             exposures = List.copyOf(exposures);

@@ -101,6 +101,7 @@ public final class LoadPages {
                 whole(most),
                 bars,
                 marks,
+                weekdays(person.weeks()),
                 person.weeks().stream().map(LoadPages::week).toList(),
                 person.group() ? highDays(person.id()) : List.of(),
                 person.exposures().stream().map(LoadPages::exposure).toList(),
@@ -134,6 +135,15 @@ public final class LoadPages {
             }
         }
         return column * STEP;
+    }
+
+    /** What the days of a week are called; all weeks begin on the same. */
+    private static List<String> weekdays(List<LoadReport.Week> weeks) {
+        return weeks.stream()
+                .limit(1)
+                .flatMap(week -> week.from().datesUntil(week.from().plusDays(DAYS)))
+                .map(Dates::weekday)
+                .toList();
     }
 
     private static Week week(LoadReport.Week week) {

@@ -48,8 +48,18 @@ public final class StartPages {
         if (!scenario.commitments().isEmpty()) {
             lines.add("what is fixed in the week, at the same times of the new one");
         }
-        lines.add("rules as they are changed here");
+        if (changesRules(scenario)) {
+            lines.add("rules as they are changed here");
+        }
         return lines;
+    }
+
+    private static boolean changesRules(Scenario scenario) {
+        return !scenario.rules().isEmpty()
+                || !scenario.packs().isEmpty()
+                || scenario.groups().stream()
+                        .anyMatch(group ->
+                                !group.rules().isEmpty() || !group.packs().isEmpty());
     }
 
     private static void add(List<String> lines, int number, String one, String many) {

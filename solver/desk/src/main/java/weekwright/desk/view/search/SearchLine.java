@@ -10,7 +10,7 @@ import weekwright.model.plan.Totals;
  *
  * @param totals of the best plan so far
  * @param placed sessions placed in it
- * @param sessions sessions that could be placed
+ * @param sessions sessions that could be placed at most, more than are wanted of some aims
  * @param moves moves tried so far
  * @param seconds seconds searched so far, or 0 where no clock is read
  */
@@ -18,8 +18,8 @@ public record SearchLine(Totals totals, int placed, int sessions, long moves, do
     @Override
     public String toString() {
         String after = seconds > 0 ? Dates.decimal(seconds) + " s" : Dates.grouped(moves) + " moves";
-        return after + ": " + placed + " of " + sessions + " placed; " + broken() + "; " + Dates.decimal(totals.want())
-                + " points of wishes unmet";
+        return after + ": " + placed + " of at most " + sessions + " placed; " + broken() + "; "
+                + Dates.decimal(totals.want()) + " points of wishes unmet";
     }
 
     private String broken() {
