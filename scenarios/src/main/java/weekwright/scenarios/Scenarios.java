@@ -15,6 +15,7 @@ import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
+import weekwright.model.Nearest;
 import weekwright.model.document.DocumentException;
 import weekwright.model.document.Documents;
 import weekwright.model.scenario.Scenario;
@@ -67,7 +68,7 @@ public final class Scenarios {
         if (!known(name)) {
             List<String> names = all().stream().map(Demo::name).toList();
             throw new IllegalArgumentException(
-                    "no demo scenario is called [" + name + "]: there are " + String.join(", ", names));
+                    "no demo scenario is called \"" + name + "\": " + Nearest.hint(name, names));
         }
         return resource(name + ".json");
     }

@@ -76,8 +76,9 @@ class ScenariosTest {
     void anUnknownDemoIsRefusedWithTheNamesThatThereAre() {
         assertThatThrownBy(() -> Scenarios.read("three-matches"))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("no demo scenario is called [three-matches]: there are "
-                        + names().collect(Collectors.joining(", ")));
+                .hasMessage("no demo scenario is called \"three-matches\": did you mean two-matches?");
+        assertThatThrownBy(() -> Scenarios.read("x"))
+                .hasMessage("no demo scenario is called \"x\": known are " + names().collect(Collectors.joining(", ")));
     }
 
     @Test

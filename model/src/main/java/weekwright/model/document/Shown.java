@@ -11,7 +11,7 @@ final class Shown {
     /** Longer texts are no misspelt names, and comparing them letter by letter would take long. */
     private static final int LONGEST_NAME = 64;
 
-    private static final int MOST_NAMES = 20;
+    private static final int MOST_NAMES = 40;
     /** No squad is larger, and no list of time zones; a hostile file could list a hundred thousand names. */
     private static final int MOST_COMPARED = 700;
 

@@ -106,8 +106,7 @@ class CatalogueTest {
     void holds_every_family_of_the_table_in_its_order() throws IOException {
         assertThat(catalogue.families())
                 .extracting(Family::id)
-                .containsExactlyElementsOf(rows().stream().map(Row::id).toList())
-                .hasSize(40);
+                .containsExactlyElementsOf(rows().stream().map(Row::id).toList());
     }
 
     @ParameterizedTest

@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.gson.JsonObject;
 import com.microsoft.playwright.Page;
+import java.io.IOException;
 import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -15,12 +19,14 @@ class PrintTest {
     private Path place;
 
     @Test
-    void week_and_load_on_paper() {
+    void week_and_load_on_paper() throws IOException {
         try (Coach coach = Coach.in(place)) {
             Page page = coach.page;
             page.locator("button.demo[value=one-match]").click();
             assertThat(page.locator("#saved")).containsText("Planned");
             String week = page.url();
+            page.navigate(week);
+            assertThat(firstPage(page)).contains("First squad", "Tempo run", "10:30–11:55");
             paper(coach, week, "week");
             paper(coach, week + "/load", "load");
             assertThat(page.locator(".loads").first()).isVisible();
@@ -32,6 +38,15 @@ class PrintTest {
                     .isNotEqualTo((String)
                             page.locator(".loads .outlined").first().evaluate("one => getComputedStyle(one).fill"));
             coach.quiet();
+        }
+    }
+
+    /** What stands on the first page where the page is printed as it is. */
+    private static String firstPage(Page page) throws IOException {
+        try (PDDocument printed = Loader.loadPDF(page.pdf(new Page.PdfOptions().setFormat("A4")))) {
+            PDFTextStripper first = new PDFTextStripper();
+            first.setEndPage(1);
+            return first.getText(printed);
         }
     }
 

@@ -3,18 +3,15 @@ package weekwright.desk.app;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.temporal.ChronoUnit;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.store.Contents;
 import weekwright.desk.store.RealDisk;
 import weekwright.desk.store.Revision;
 import weekwright.desk.store.Store;
 import weekwright.desk.store.StoreFault;
-import weekwright.desk.view.BriefPages.Since;
-import weekwright.model.Nearest;
+import weekwright.desk.view.brief.BriefPages.Since;
 import weekwright.model.document.Documents;
 import weekwright.model.plan.Plan;
-import weekwright.model.scenario.Group;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Scenario;
 
@@ -123,15 +120,12 @@ public final class Briefing {
     }
 
     /**
-     * A group by its id.
+     * A group by its id or its name, or null where none is named.
      *
+     * @return its id
      * @throws InputFault when there is none
      */
-    public static @Nullable String group(Scenario scenario, @Nullable String id) {
-        List<String> ids = scenario.groups().stream().map(Group::id).toList();
-        if (id != null && !ids.contains(id)) {
-            throw new InputFault("no group is called \"" + id + "\": " + Nearest.hint(id, ids));
-        }
-        return id;
+    public static @Nullable String group(Scenario scenario, @Nullable String said) {
+        return said == null ? null : Named.group(scenario, said).id();
     }
 }

@@ -56,9 +56,10 @@ public final class Folders {
             return Store.openSound(folder, new RealDisk(), clock);
         } catch (DocumentException e) {
             List<String> problems = new ArrayList<>(InputFault.of(e).problems());
-            problems.add(
-                    "The files in " + folder + " stay as they are: mend what was changed, or delete the file to get"
-                            + " back what was saved last.");
+            problems.add("The files in " + folder + " stay as they are: mend what was changed"
+                    + (Store.isStore(folder, new RealDisk())
+                            ? ", or delete the file to get back what was saved last."
+                            : "."));
             throw new InputFault(problems);
         } catch (StoreFault e) {
             throw FileFault.of(e);

@@ -2,7 +2,10 @@ package weekwright.desk.app;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import weekwright.engine.problem.ProblemBuilder;
 import weekwright.engine.problem.ProblemBuilder.PlanUse;
 import weekwright.engine.problem.Session;
@@ -21,13 +24,33 @@ final class Sessions {
      */
     static Session named(String id, Scenario scenario, Plan plan) {
         List<Session> all = ProblemBuilder.of(scenario, plan, PlanUse.CHECK).sessions;
-        return all.stream()
-                .filter(known -> known.id.equals(id))
-                .findFirst()
-                .orElseThrow(() -> new InputFault("no session is called \"" + id + "\": "
-                        + Nearest.of(id, all.stream().map(known -> known.id).toList())
-                                .map(near -> "did you mean " + near + "?")
-                                .orElse("check --json lists them")));
+        return all.stream().filter(known -> known.id.equals(id)).findFirst().orElseThrow(() -> unknown(id, all));
+    }
+
+    /** The nearest id, or where none is near those that hold what was said, or all of them. */
+    private static InputFault unknown(String said, List<Session> all) {
+        String none = "no session is called \"" + said + "\": ";
+        Optional<String> near =
+                Nearest.of(said, all.stream().map(known -> known.id).toList());
+        if (near.isPresent()) {
+            return new InputFault(none + "did you mean " + near.get() + "?");
+        }
+        List<String> like = listed(all.stream().filter(one -> isLike(one, said)).toList());
+        List<String> problems = new ArrayList<>(List.of(none + "those that there are follow"));
+        problems.addAll(like.isEmpty() ? listed(all) : like);
+        return new InputFault(problems);
+    }
+
+    private static boolean isLike(Session session, String said) {
+        String small = said.toLowerCase(Locale.ROOT);
+        return session.id.contains(small)
+                || session.family.family.label().toLowerCase(Locale.ROOT).contains(small);
+    }
+
+    private static List<String> listed(List<Session> sessions) {
+        return sessions.stream()
+                .map(session -> "  " + session.id + "  " + session.family.family.label())
+                .toList();
     }
 
     /** First date of a session's week. */

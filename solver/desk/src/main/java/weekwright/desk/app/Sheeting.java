@@ -5,11 +5,10 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import weekwright.desk.view.DaySheets.Wish;
+import weekwright.desk.view.sheet.DaySheets.Wish;
 import weekwright.model.Nearest;
 import weekwright.model.prescription.RepMax;
 import weekwright.model.prescription.Units;
-import weekwright.model.scenario.Athlete;
 import weekwright.model.scenario.Scenario;
 
 /** Checks what somebody wants of a day sheet. */
@@ -19,13 +18,13 @@ public final class Sheeting {
     /**
      * What is wanted, as it was given.
      *
-     * @param athlete id of the only athlete wanted, or null for all
+     * @param athlete the only athlete wanted, or null for all
      * @throws InputFault when a day, an athlete, a unit or a formula is none
      */
     public static Wish wish(Scenario scenario, String day, @Nullable String athlete, String units, String formula) {
         return new Wish(
                 day(scenario, day),
-                athlete == null ? null : athlete(scenario, athlete).id(),
+                athlete == null ? null : Named.athlete(scenario, athlete).id(),
                 units(units),
                 named("--formula", formula, RepMax.values(), RepMax::id));
     }
@@ -37,21 +36,6 @@ public final class Sheeting {
                     + scenario.lastDay());
         }
         return day;
-    }
-
-    /**
-     * The athlete of an id.
-     *
-     * @throws InputFault when there is none
-     */
-    public static Athlete athlete(Scenario scenario, String id) {
-        return scenario.athletes().stream()
-                .filter(athlete -> athlete.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> new InputFault("no athlete is called \"" + id + "\": "
-                        + Nearest.hint(
-                                id,
-                                scenario.athletes().stream().map(Athlete::id).toList())));
     }
 
     /**

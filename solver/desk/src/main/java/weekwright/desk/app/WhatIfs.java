@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import weekwright.engine.Proposal;
 import weekwright.engine.explain.Comparisons;
 import weekwright.engine.explain.Judged;
-import weekwright.model.Nearest;
 import weekwright.model.answer.Comparison;
 import weekwright.model.change.AthleteLost;
 import weekwright.model.change.DayLost;
@@ -18,10 +17,6 @@ import weekwright.model.change.FixtureMoved;
 import weekwright.model.document.DocumentException;
 import weekwright.model.document.Documents;
 import weekwright.model.plan.Plan;
-import weekwright.model.scenario.Athlete;
-import weekwright.model.scenario.Facility;
-import weekwright.model.scenario.Fixture;
-import weekwright.model.scenario.Group;
 import weekwright.model.scenario.Moment;
 import weekwright.model.scenario.Scenario;
 
@@ -43,41 +38,26 @@ public final class WhatIfs {
      */
     public record Answer(Scenario scenario, Judged judged, Comparison comparison) {}
 
-    /** Nobody is asked for what does not exist: {@code what} is named as in an option. */
-    private static String known(String what, String id, List<String> ids) {
-        if (!ids.contains(id)) {
-            throw new InputFault("no " + what + " is called \"" + id + "\": "
-                    + (ids.isEmpty() ? "there is none" : Nearest.hint(id, ids)));
-        }
-        return id;
-    }
-
     /** A fixture that is played at another time. */
     public static Event moved(Scenario scenario, String fixture, Moment to) {
-        return new FixtureMoved(
-                known(
-                        "fixture",
-                        fixture,
-                        scenario.fixtures().stream().map(Fixture::id).toList()),
-                to);
+        return new FixtureMoved(Named.fixture(scenario, fixture).id(), to);
     }
 
     /** A place that is shut on a day. */
     public static Event closed(Scenario scenario, String facility, LocalDate day) {
-        List<String> ids = scenario.facilities().stream().map(Facility::id).toList();
-        return new FacilityClosed(known("facility", facility, ids), within(scenario, day));
+        return new FacilityClosed(Named.facility(scenario, facility).id(), within(scenario, day));
     }
 
     /** A day on which a group, or where none is named nobody, can train. */
     public static Event lost(Scenario scenario, LocalDate day, @Nullable String group) {
-        List<String> ids = scenario.groups().stream().map(Group::id).toList();
-        return new DayLost(within(scenario, day), group == null ? null : known("group", group, ids));
+        return new DayLost(
+                within(scenario, day),
+                group == null ? null : Named.group(scenario, group).id());
     }
 
     /** An athlete who is not with the squad. */
     public static Event without(Scenario scenario, String athlete) {
-        List<String> ids = scenario.athletes().stream().map(Athlete::id).toList();
-        return new AthleteLost(known("athlete", athlete, ids));
+        return new AthleteLost(Named.athlete(scenario, athlete).id());
     }
 
     private static LocalDate within(Scenario scenario, LocalDate day) {

@@ -4,6 +4,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
@@ -12,8 +13,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
 import weekwright.desk.app.FileFault;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.store.StoreFault;
-import weekwright.desk.view.Ink;
-import weekwright.desk.view.Plain;
+import weekwright.desk.view.terminal.Ink;
+import weekwright.desk.view.terminal.Plain;
 import weekwright.model.scenario.Moment;
 
 /** Runs one command and says how it ended. */
@@ -66,7 +67,8 @@ final class Cli {
     private CommandLine commandLine(String asked) {
         CommandLine line = new CommandLine(new WeekwrightCommand());
         commands(asked).forEach(line::addSubcommand);
-        line.registerConverter(Moment.class, Moment::parse);
+        line.registerConverter(Moment.class, Misuse::moment);
+        line.registerConverter(LocalDate.class, Misuse::date);
         line.setOut(new PrintWriter(new OutputStreamWriter(around.out(), StandardCharsets.UTF_8), true));
         line.setErr(new PrintWriter(new OutputStreamWriter(around.err(), StandardCharsets.UTF_8), true));
         line.setUsageHelpWidth(COLUMNS);

@@ -15,4 +15,9 @@ final class Given {
             description = "The plan, or - for standard input; a folder brings its own.")
     @Nullable
     String plan;
+
+    /** A path as it is typed into a command: in quotes where a space stands in it. */
+    static String typed(String path) {
+        return path.contains(" ") ? "\"" + path + "\"" : path;
+    }
 }

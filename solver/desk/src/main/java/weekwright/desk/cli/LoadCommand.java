@@ -8,11 +8,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Logs;
+import weekwright.desk.app.Named;
 import weekwright.desk.app.Sheeting;
 import weekwright.desk.app.Work;
-import weekwright.desk.view.LoadReports;
-import weekwright.desk.view.LoadReports.Sources;
-import weekwright.desk.view.LoadText;
+import weekwright.desk.view.load.LoadReports;
+import weekwright.desk.view.load.LoadReports.Sources;
+import weekwright.desk.view.terminal.LoadText;
 import weekwright.engine.Engine;
 import weekwright.engine.explain.Judged;
 import weekwright.model.answer.LoadReport;
@@ -79,7 +80,7 @@ final class LoadCommand implements Callable<Integer> {
                 new Sources(read, judged, judged == null ? List.of() : Engine.people(read, judged.plan()), done);
         LoadReport report = LoadReports.of(
                 sources,
-                athlete == null ? null : Sheeting.athlete(read, athlete).id(),
+                athlete == null ? null : Named.athlete(read, athlete).id(),
                 Sheeting.named("--divisor", divisor, Divisor.values(), Divisor::id),
                 Sheeting.units(units));
         new Output(around.out()).text(json ? Documents.write(report) : LoadText.of(report, around.ink()));

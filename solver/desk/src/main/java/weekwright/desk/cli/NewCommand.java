@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -15,11 +16,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import weekwright.desk.app.FileFault;
 import weekwright.desk.app.FirstWeek;
+import weekwright.desk.app.Folders;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Target;
 import weekwright.desk.intake.NewWeek;
-import weekwright.desk.view.Plain;
+import weekwright.desk.view.terminal.Plain;
 import weekwright.model.document.DocumentException;
 import weekwright.model.document.Documents;
 import weekwright.model.document.Problem;
@@ -97,7 +99,15 @@ final class NewCommand implements Runnable {
         around.err().println(Plain.text(written));
         around.err()
                 .println("What is in it: hours of the squad, its aims, fixtures and places; change them in any editor"
-                        + " (schema scenario says what else can stand there), then: propose " + Plain.text(output));
+                        + " (schema scenario says what else can stand there), then: propose "
+                        + Plain.text(Given.typed(toPlan())));
+    }
+
+    /** What to plan: the folder of a file that a folder is read from, so that the plan is kept there, or the file. */
+    private String toPlan() {
+        Path file = Inputs.path(output);
+        Path folder = file.getParent();
+        return folder != null && file.endsWith(Folders.SCENARIO) ? folder.toString() : output;
     }
 
     private FirstWeek week() {

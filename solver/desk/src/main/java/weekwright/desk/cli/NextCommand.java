@@ -17,7 +17,7 @@ import weekwright.desk.app.NextWeeks.Before;
 import weekwright.desk.app.Work;
 import weekwright.desk.intake.NewWeek;
 import weekwright.desk.store.Contents;
-import weekwright.desk.view.StartPages;
+import weekwright.desk.view.page.StartPages;
 import weekwright.model.change.NextWeek;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Fixture;
@@ -107,7 +107,7 @@ final class NextCommand implements Runnable {
                 "Carried over from " + StartPages.week(read, next.week()) + ": "
                         + String.join("; ", StartPages.carried(read)) + ".",
                 "Fixtures: " + known(first.scenario()) + ".",
-                "To plan it: propose " + output));
+                "To plan it: propose " + Given.typed(output)));
     }
 
     private NextWeek next(Scenario before) {

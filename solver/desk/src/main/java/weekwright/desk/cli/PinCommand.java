@@ -14,7 +14,8 @@ import weekwright.desk.app.Pinning.Kind;
 import weekwright.desk.app.Pinning.Pinned;
 import weekwright.desk.app.Pinning.Request;
 import weekwright.desk.app.Work;
-import weekwright.desk.view.Plain;
+import weekwright.desk.view.plan.Changed;
+import weekwright.desk.view.terminal.Plain;
 import weekwright.model.Nearest;
 
 /** Pins something of a session, and judges the plan anew. */
@@ -176,7 +177,7 @@ final class PinCommand implements Callable<Integer> {
         Pinned pinned = Pinning.pin(around.planner(), work.scenario(), work.planned(), session, request);
         Shown shown = new Shown(around, work.scenario(), pinned.judged());
         around.err().println(Plain.text(pinned.text()));
-        shown.save(work.target(), pinned.text());
+        shown.save(work.target(), Changed.pinned(work.scenario(), session, pinned.text()));
         if (work.target() == null && !json) {
             around.err().println("Nothing is written: give -o PLAN to keep it.");
         }

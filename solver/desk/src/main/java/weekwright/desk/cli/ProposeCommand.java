@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Work;
-import weekwright.desk.view.PlanPages;
+import weekwright.desk.view.plan.PlanPages;
 import weekwright.engine.explain.Comparisons;
 import weekwright.engine.explain.Judged;
 import weekwright.model.answer.Comparison;
@@ -67,6 +67,9 @@ final class ProposeCommand implements Callable<Integer> {
             shown.save(
                     work.target(),
                     (start == null ? "Planned. " : "Planned again. ") + PlanPages.verdict(judged.plan()));
+            if (work.target() == null && !json) {
+                around.err().println("Nothing is kept: give -o FILE, or name a folder, to keep the plan.");
+            }
         } finally {
             shown.print(json ? shown.planJson() : null);
         }
@@ -75,6 +78,6 @@ final class ProposeCommand implements Callable<Integer> {
 
     private void tellChanges(Scenario read, Plan before, Plan after) {
         Comparison comparison = Comparisons.of(read, before, after);
-        around.tell(List.of(comparison.sessions().isEmpty() ? "The plan stays as it was." : comparison.text()));
+        around.tell(List.of(comparison.sessions().isEmpty() ? "No session changes." : comparison.text()));
     }
 }

@@ -9,12 +9,12 @@ import picocli.CommandLine.Option;
 import weekwright.desk.app.AtomicFile;
 import weekwright.desk.app.Briefing;
 import weekwright.desk.app.Inputs;
+import weekwright.desk.app.Named;
 import weekwright.desk.app.Work;
 import weekwright.desk.export.Wall;
-import weekwright.desk.export.Whose;
-import weekwright.desk.view.Plain;
-import weekwright.desk.view.WallPage;
-import weekwright.desk.view.WallPages;
+import weekwright.desk.view.plan.WallPage;
+import weekwright.desk.view.plan.WallPages;
+import weekwright.desk.view.terminal.Plain;
 import weekwright.model.scenario.Group;
 import weekwright.model.scenario.Scenario;
 
@@ -64,7 +64,7 @@ final class WallCommand implements Runnable {
         Briefing.week(read, week);
         List<String> groups = group == null
                 ? read.groups().stream().map(Group::id).toList()
-                : List.of(Whose.group(read, group).id());
+                : List.of(Named.group(read, group).id());
         WallPage page = WallPages.of(read, around.planner().judgeWithoutRemedies(read, work.planned()), week, groups);
         around.err().println(Plain.text(file.write(form.pdf == null ? Wall.html(page) : pdf(page), "Wall page")));
     }

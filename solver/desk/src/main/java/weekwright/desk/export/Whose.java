@@ -3,7 +3,7 @@ package weekwright.desk.export;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.app.InputFault;
-import weekwright.model.Nearest;
+import weekwright.desk.app.Named;
 import weekwright.model.scenario.Athlete;
 import weekwright.model.scenario.Group;
 import weekwright.model.scenario.Scenario;
@@ -32,8 +32,8 @@ public sealed interface Whose {
     /**
      * Who is meant.
      *
-     * @param group id of a group, or null
-     * @param athlete id of an athlete, or null
+     * @param group a group, or null
+     * @param athlete an athlete, or null
      * @throws InputFault when nobody is called so, or when neither is given and there are several groups
      */
     static Whose of(Scenario scenario, @Nullable String group, @Nullable String athlete) {
@@ -41,33 +41,13 @@ public sealed interface Whose {
             throw new InputFault("give --group or --athlete, not both");
         }
         if (athlete != null) {
-            return new OfAthlete(athlete(scenario, athlete));
+            return new OfAthlete(Named.athlete(scenario, athlete));
         }
         if (group == null && scenario.groups().size() != 1) {
             throw new InputFault("the scenario has several groups: say for whom with --group, one of "
                     + String.join(", ", ids(scenario)) + ", or with --athlete");
         }
-        return new OfGroup(group == null ? scenario.groups().get(0) : group(scenario, group));
-    }
-
-    /** A group by id; throws {@link InputFault} when there is none. */
-    static Group group(Scenario scenario, String id) {
-        return scenario.groups().stream()
-                .filter(known -> known.id().equals(id))
-                .findFirst()
-                .orElseThrow(
-                        () -> new InputFault("no group is called \"" + id + "\": " + Nearest.hint(id, ids(scenario))));
-    }
-
-    /** An athlete by id; throws {@link InputFault} when there is none. */
-    static Athlete athlete(Scenario scenario, String id) {
-        return scenario.athletes().stream()
-                .filter(known -> known.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> new InputFault("no athlete is called \"" + id + "\": "
-                        + Nearest.hint(
-                                id,
-                                scenario.athletes().stream().map(Athlete::id).toList())));
+        return new OfGroup(group == null ? scenario.groups().get(0) : Named.group(scenario, group));
     }
 
     private static List<String> ids(Scenario scenario) {

@@ -57,6 +57,10 @@ public final class Answers {
     public static final String PAST = "past";
     /** Of spans, what the file does not have is taken out. */
     public static final String REPLACE = "replace";
+    /** The group that the file is about. */
+    public static final String GROUP = "group";
+    /** The place that the file is about. */
+    public static final String FACILITY = "facility";
     /** What is still asked about is left out. */
     public static final String REST = "rest";
 

@@ -23,6 +23,7 @@ import weekwright.model.scenario.Scenario;
 final class AthleteIntake {
     private final Scenario scenario;
     private final Wanted wanted;
+    private final Answers answers;
     private final DateText dates;
     private final TreeSet<String> ids = new TreeSet<>();
     private final Map<String, Integer> names = new HashMap<>();
@@ -30,6 +31,7 @@ final class AthleteIntake {
     private AthleteIntake(Scenario scenario, Wanted wanted, Table table, Answers answers) {
         this.scenario = scenario;
         this.wanted = wanted;
+        this.answers = answers;
         dates = DateText.of(table.cells(Column.BORN), answers);
         scenario.athletes().forEach(athlete -> ids.add(athlete.id()));
     }
@@ -105,7 +107,8 @@ final class AthleteIntake {
         String given = at.cell(Column.ID);
         String id = Labels.isId(given) && !ids.contains(given) ? given : Labels.id(name, "", ids);
         ids.add(id);
-        List<String> in = groups.isEmpty() ? List.of(wanted.group(scenario).id()) : groups;
+        List<String> in =
+                groups.isEmpty() ? List.of(wanted.group(scenario, answers).id()) : groups;
         Athlete athlete = new Athlete(id, name, in, level, born, List.of(), List.of(), List.of(), List.of());
         return at.row(
                 Verdict.NEW,

@@ -42,7 +42,7 @@ final class FixtureIntake {
         this.scenario = scenario;
         this.zone = scenario.zone();
         this.answers = answers;
-        String group = wanted.group(scenario).id();
+        String group = wanted.group(scenario, answers).id();
         rows = new FixtureRows(scenario, wanted, group);
         past = new PastFixtures(scenario, wanted, answers, group);
         chains(reading.found());

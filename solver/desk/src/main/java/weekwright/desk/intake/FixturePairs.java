@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import weekwright.desk.app.Named;
 import weekwright.model.scenario.Fixture;
 import weekwright.model.scenario.Scenario;
 
@@ -38,7 +39,7 @@ final class FixturePairs {
         entries.forEach(entry -> names.put(entry.row(), Labels.plain(entry.label())));
         known.forEach(fixture -> names.put(fixture.id(), Labels.plain(fixture.label())));
         for (Found entry : entries) {
-            answers.same(entry.row()).ifPresent(id -> pair(entry, wanted.fixture(scenario, id)));
+            answers.same(entry.row()).ifPresent(id -> pair(entry, Named.fixture(scenario, id)));
         }
         entries.forEach(entry -> byKey(entry).ifPresent(fixture -> pair(entry, fixture)));
         entries.forEach(entry -> free(entry)

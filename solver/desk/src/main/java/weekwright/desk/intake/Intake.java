@@ -1,5 +1,6 @@
 package weekwright.desk.intake;
 
+import java.nio.charset.StandardCharsets;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.intake.calendar.CalendarReading;
 import weekwright.desk.intake.table.TimesReading;
@@ -26,6 +27,7 @@ public final class Intake {
      */
     public static Preview preview(byte[] bytes, Scenario scenario, Wanted wanted, Answers answers) {
         familyIsKnown(scenario, wanted);
+        isText(bytes);
         boolean calendar = isCalendar(bytes);
         if (calendar && !wanted.what().isInCalendars()) {
             throw new InputFault(wanted.what().id() + " are taken from a table (CSV), and this is a calendar");
@@ -45,6 +47,19 @@ public final class Intake {
         return calendar
                 ? CalendarReading.read(bytes, scenario, answers)
                 : TimesReading.read(bytes, scenario, wanted.what(), answers);
+    }
+
+    /** Files that are often given in a table's place are named as what they are. */
+    private static void isText(byte[] bytes) {
+        String start = new String(bytes, 0, Math.min(bytes.length, 4), StandardCharsets.ISO_8859_1);
+        if (start.equals("PK\3\4") || start.equals("\u00d0\u00cf\u0011\u00e0")) {
+            throw new InputFault("this is a file of a spreadsheet, and no table of text: open it there and save it as"
+                    + " \"CSV UTF-8\"");
+        }
+        if (start.equals("%PDF")) {
+            throw new InputFault(
+                    "this is a PDF: ask for the calendar (.ics) or the table (.csv) that it was made from");
+        }
     }
 
     /** Whether a file is, or means to be, a calendar: its first line says so, or it is a web page in a calendar's place. */

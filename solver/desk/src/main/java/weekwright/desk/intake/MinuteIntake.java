@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import weekwright.desk.app.Named;
 import weekwright.desk.intake.table.Column;
 import weekwright.desk.intake.table.DateText;
 import weekwright.desk.intake.table.NumberText;
@@ -63,7 +64,7 @@ final class MinuteIntake {
 
     private Fixture fixture(TableRows.Cell at) {
         if (wanted.fixture() != null) {
-            return wanted.fixture(scenario, wanted.fixture());
+            return Named.fixture(scenario, wanted.fixture());
         }
         String named = at.cell(Column.FIXTURE);
         LocalDate date = at.cell(Column.DATE).isEmpty() ? null : dates.date(at.cell(Column.DATE));

@@ -34,7 +34,7 @@ final class SpanIntake {
         this.zone = scenario.zone();
         this.wanted = wanted;
         this.answers = answers;
-        this.owner = SpanOwner.of(scenario, wanted);
+        this.owner = SpanOwner.of(scenario, wanted, answers);
     }
 
     /** The preview. */
@@ -164,7 +164,7 @@ final class SpanIntake {
 
     /** The owner as a scenario that is being changed has it. */
     private SpanOwner current(Scenario change) {
-        return SpanOwner.of(change, wanted);
+        return SpanOwner.of(change, wanted, answers);
     }
 
     private Row window(Found entry, Instant start, Instant end) {

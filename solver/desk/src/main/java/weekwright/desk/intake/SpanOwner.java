@@ -3,6 +3,7 @@ package weekwright.desk.intake;
 import java.util.List;
 import java.util.function.BiFunction;
 import weekwright.desk.app.InputFault;
+import weekwright.desk.app.Named;
 import weekwright.model.scenario.Athlete;
 import weekwright.model.scenario.Away;
 import weekwright.model.scenario.Facility;
@@ -28,12 +29,12 @@ record SpanOwner(
         BiFunction<Scenario, List<Window>, Scenario> withWindows,
         BiFunction<Scenario, List<Away>, Scenario> withSpans) {
     /** Who is meant: a facility, an athlete or a group; throws {@link InputFault} where that is not clear. */
-    static SpanOwner of(Scenario scenario, Wanted wanted) {
+    static SpanOwner of(Scenario scenario, Wanted wanted, Answers answers) {
         boolean closures = wanted.what() == What.CLOSURES;
         String facility = wanted.facility();
         String athlete = wanted.athlete();
         if (closures && facility == null) {
-            throw new InputFault("say which facility is closed, one of "
+            throw new InputFault("say which facility is closed with " + answers.way(Answers.FACILITY) + ", one of "
                     + String.join(
                             ", ",
                             scenario.facilities().stream().map(Facility::id).toList()));
@@ -42,9 +43,9 @@ record SpanOwner(
             throw new InputFault("a facility is not away: take it as closures");
         }
         if (facility != null) {
-            return of(wanted.facility(scenario, facility));
+            return of(Named.facility(scenario, facility));
         }
-        return athlete == null ? of(wanted.group(scenario)) : of(wanted.athlete(scenario, athlete));
+        return athlete == null ? of(wanted.group(scenario, answers)) : of(Named.athlete(scenario, athlete));
     }
 
     private static SpanOwner of(Facility facility) {

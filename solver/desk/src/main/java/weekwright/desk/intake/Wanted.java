@@ -1,23 +1,18 @@
 package weekwright.desk.intake;
 
-import java.util.List;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.app.InputFault;
-import weekwright.model.Nearest;
-import weekwright.model.scenario.Athlete;
-import weekwright.model.scenario.Facility;
-import weekwright.model.scenario.Fixture;
+import weekwright.desk.app.Named;
 import weekwright.model.scenario.Group;
 import weekwright.model.scenario.Scenario;
 
 /**
  * What is taken from a file, and for whom.
  *
- * @param group id of the group concerned, or null
- * @param athlete id of the athlete concerned, or null
- * @param facility id of the facility concerned, or null
- * @param fixture id of the fixture concerned, or null
+ * @param group the group concerned, by id or name, or null
+ * @param athlete the athlete concerned, by id or name, or null
+ * @param facility the facility concerned, by id or name, or null
+ * @param fixture the fixture concerned, by id or name, or null
  * @param family family of the fixtures, or null for that of the football codes
  */
 public record Wanted(
@@ -56,34 +51,13 @@ public record Wanted(
     }
 
     /** The group that is named, or the only one. */
-    Group group(Scenario scenario) {
+    Group group(Scenario scenario, Answers answers) {
         if (group == null && scenario.groups().size() != 1) {
-            throw new InputFault("the scenario has several groups: say for which, one of "
+            throw new InputFault("the scenario has several groups: say for which with "
+                    + answers.way(Answers.GROUP) + ", one of "
                     + String.join(
                             ", ", scenario.groups().stream().map(Group::id).toList()));
         }
-        return group == null ? scenario.groups().get(0) : find("group", group, scenario.groups(), Group::id);
-    }
-
-    Athlete athlete(Scenario scenario, String id) {
-        return find("athlete", id, scenario.athletes(), Athlete::id);
-    }
-
-    Facility facility(Scenario scenario, String id) {
-        return find("facility", id, scenario.facilities(), Facility::id);
-    }
-
-    Fixture fixture(Scenario scenario, String id) {
-        return find("fixture", id, scenario.fixtures(), Fixture::id);
-    }
-
-    private static <T> T find(String kind, String id, List<T> all, Function<T, String> ids) {
-        return all.stream()
-                .filter(one -> ids.apply(one).equals(id))
-                .findFirst()
-                .orElseThrow(() -> new InputFault("no " + kind + " is called \"" + id + "\": "
-                        + (all.isEmpty()
-                                ? "none is listed"
-                                : Nearest.hint(id, all.stream().map(ids).toList()))));
+        return group == null ? scenario.groups().get(0) : Named.group(scenario, group);
     }
 }

@@ -3,11 +3,11 @@ package weekwright.desk.page;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import org.jspecify.annotations.Nullable;
-import weekwright.desk.app.Sheeting;
+import weekwright.desk.app.Named;
 import weekwright.desk.app.Workplace.Seen;
-import weekwright.desk.view.LoadPages;
-import weekwright.desk.view.LoadReports;
-import weekwright.desk.view.LoadReports.Sources;
+import weekwright.desk.view.load.LoadPages;
+import weekwright.desk.view.load.LoadReports;
+import weekwright.desk.view.load.LoadReports.Sources;
 import weekwright.model.answer.LoadReport;
 import weekwright.model.load.Spread.Divisor;
 import weekwright.model.prescription.Units;
@@ -32,8 +32,7 @@ final class LoadRoutes {
         Scenario scenario = seen.scenario();
         String asked = request.queryParam("athlete");
         @Nullable
-        String athlete =
-                asked == null ? null : Sheeting.athlete(scenario, asked).id();
+        String athlete = asked == null ? null : Named.athlete(scenario, asked).id();
         Sources sources = new Sources(scenario, seen.planned() ? seen.judged() : null, seen.people(), seen.log());
         LoadReport report = LoadReports.of(sources, athlete, Divisor.SAMPLE, Units.METRIC);
         templates.page(

@@ -9,6 +9,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.app.Briefing;
 import weekwright.desk.app.InputFault;
+import weekwright.desk.app.Named;
 import weekwright.desk.app.Sheeting;
 import weekwright.desk.app.Workplace;
 import weekwright.desk.app.Workplace.Seen;
@@ -20,20 +21,20 @@ import weekwright.desk.export.Wall;
 import weekwright.desk.page.CalendarCourses.Now;
 import weekwright.desk.page.CalendarCourses.Past;
 import weekwright.desk.store.Outcome;
-import weekwright.desk.view.BriefPage;
-import weekwright.desk.view.BriefPages;
-import weekwright.desk.view.BriefPages.Since;
-import weekwright.desk.view.BriefText;
 import weekwright.desk.view.Dates;
-import weekwright.desk.view.DaySheets;
-import weekwright.desk.view.DaySheets.Wish;
-import weekwright.desk.view.PaperPage;
-import weekwright.desk.view.PaperPage.Choice;
-import weekwright.desk.view.PaperPage.Reader;
-import weekwright.desk.view.SheetPage;
-import weekwright.desk.view.SheetPages;
-import weekwright.desk.view.WallPage;
-import weekwright.desk.view.WallPages;
+import weekwright.desk.view.brief.BriefPage;
+import weekwright.desk.view.brief.BriefPages;
+import weekwright.desk.view.brief.BriefPages.Since;
+import weekwright.desk.view.page.PaperPage;
+import weekwright.desk.view.page.PaperPage.Choice;
+import weekwright.desk.view.page.PaperPage.Reader;
+import weekwright.desk.view.plan.WallPage;
+import weekwright.desk.view.plan.WallPages;
+import weekwright.desk.view.sheet.DaySheets;
+import weekwright.desk.view.sheet.DaySheets.Wish;
+import weekwright.desk.view.sheet.SheetPage;
+import weekwright.desk.view.sheet.SheetPages;
+import weekwright.desk.view.terminal.BriefText;
 import weekwright.engine.explain.Judged;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Athlete;
@@ -162,7 +163,7 @@ final class PaperRoutes {
                 "epley");
         SheetPage page = SheetPages.of(
                 DaySheets.of(scenario, seen.judged(), seen.people(), wish),
-                athlete == null ? null : Sheeting.athlete(scenario, athlete).name(),
+                athlete == null ? null : Named.athlete(scenario, athlete).name(),
                 scenario.zone());
         if ("pdf".equals(given(request, "as"))) {
             Paper.file(request, "sheet " + wish.day(), ".pdf", PDF, SheetPdf.of(page));

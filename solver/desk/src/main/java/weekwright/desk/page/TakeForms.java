@@ -16,8 +16,8 @@ import weekwright.desk.intake.Preview;
 import weekwright.desk.intake.Row;
 import weekwright.desk.intake.Wanted;
 import weekwright.desk.intake.What;
-import weekwright.desk.view.TakePage;
-import weekwright.desk.view.TakePage.Answer;
+import weekwright.desk.view.page.TakePage;
+import weekwright.desk.view.page.TakePage.Answer;
 
 /** The form for what is taken in: what was sent, what is answered, what was understood. */
 final class TakeForms {
@@ -32,7 +32,11 @@ final class TakeForms {
             Answers.SAME,
             "Is this one of the week",
             Answers.TIME,
-            "Start");
+            "Start",
+            Answers.GROUP,
+            "Of whom or what",
+            Answers.FACILITY,
+            "Of whom or what");
 
     static {
         YES.put(Answers.DAY_FIRST, "03/04 is the third of April");

@@ -31,9 +31,19 @@ final class Typed {
         try {
             return Moment.of(LocalDateTime.of(LocalDate.parse(date), LocalTime.parse(time)));
         } catch (DateTimeException e) {
-            problems.add("the fixture \"" + fixture + "\" is on \"" + date + "\" at \"" + time
-                    + "\": give its date and its start");
+            problems.add("the fixture \"" + fixture + "\" " + wrong(date, time));
             return null;
         }
+    }
+
+    private static String wrong(String date, String time) {
+        if (date.isBlank() && time.isBlank()) {
+            return "has no date and no start: give both";
+        }
+        if (date.isBlank() || time.isBlank()) {
+            String missing = date.isBlank() ? "date" : "start";
+            return "has no " + missing + ": give its " + missing;
+        }
+        return "is on \"" + date + "\" at \"" + time + "\": give its date and its start";
     }
 }

@@ -250,7 +250,10 @@ public final class Store {
             Version older = version(number);
             String label =
                     "Back to revision " + number + ": " + older.revision().label();
-            return commit(head, expected, label, older.contents(), Texts.of(older.contents()));
+            Outcome outcome = commit(head, expected, label, older.contents(), Texts.of(older.contents()));
+            return outcome instanceof Outcome.Saved saved
+                    ? new Outcome.Saved(saved.head(), label + ". " + saved.message())
+                    : outcome;
         });
     }
 

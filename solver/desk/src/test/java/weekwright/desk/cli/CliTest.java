@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import weekwright.desk.app.Planner;
-import weekwright.desk.view.Ink;
+import weekwright.desk.view.terminal.Ink;
 import weekwright.model.catalogue.Catalogue;
 import weekwright.model.document.Documents;
 import weekwright.model.rulebook.Rulebook;
@@ -185,7 +185,20 @@ class CliTest {
                 .isEqualTo("Invalid value for option '--seconds': 'abc' is not a number.");
         assertThat(said("propose", "week", "--moves", "1.5"))
                 .isEqualTo("Invalid value for option '--moves': '1.5' is not a whole number.");
+        assertThat(said("propose", "week", "--moves", "1", "--seconds", "1"))
+                .isEqualTo("Give only one of --seconds N, --moves N.");
+        assertThat(said("wall", "week")).isEqualTo("Give --html FILE or --pdf FILE.");
         assertThat(said("calendar", "demo:clash", "--group", "x")).contains("college-squad");
+    }
+
+    @Test
+    void dates_and_times_of_a_call_that_are_none_are_said_with_what_would_be_right() {
+        assertThat(said("whatif", "week", "--fixture", "f1", "--to", "6.3. 15:00"))
+                .isEqualTo("--to is \"6.3. 15:00\": give a time, such as 2027-03-01T10:00.");
+        assertThat(said("whatif", "week", "--close", "gym", "--day", "Tuesday"))
+                .isEqualTo("--day is \"Tuesday\": give a date, such as 2027-03-01.");
+        assertThat(said("next", "week", "-o", "x", "--first-day", "8.3."))
+                .isEqualTo("--first-day is \"8.3.\": give a date, such as 2027-03-01.");
     }
 
     private String said(String... arguments) {

@@ -25,12 +25,14 @@ import weekwright.desk.app.Planner;
 import weekwright.desk.store.Disk;
 import weekwright.desk.store.RealDisk;
 import weekwright.desk.store.Store;
+import weekwright.desk.view.Dates;
 import weekwright.engine.Proposal;
 import weekwright.engine.explain.Judged;
 import weekwright.engine.search.Progress;
 import weekwright.model.document.Documents;
 import weekwright.model.plan.Placement;
 import weekwright.model.plan.Plan;
+import weekwright.model.scenario.Moment;
 import weekwright.scenarios.Scenarios;
 
 /** A folder in place of a scenario: what is found is saved in it, and every change can be taken back. */
@@ -111,16 +113,17 @@ class FolderCommandsTest {
 
         assertThat(placed(HEAVY).start()).hasToString("2027-02-08T14:00");
         assertThat(run("history")).isZero();
-        assertThat(trial.out())
-                .startsWith("4  Mon  8 Feb 2027 12:00  Planned again. Nothing is broken that must hold;")
-                .contains("3  Mon  8 Feb 2027 12:00  " + HEAVY + ": start changes to\n");
+        assertThat(trial.out().replaceAll("\\s+", " "))
+                .startsWith("4 Mon 8 Feb 2027 12:00 Planned again. Nothing is broken that must hold;")
+                .contains(
+                        "3 Mon 8 Feb 2027 12:00 Heavy lower, knee-dominant of First squad: start changes to Mon 8 Feb 14:00");
     }
 
     @Test
     void planning_again_says_what_changed_against_the_plan_before() {
         propose();
         run("propose", "--moves", "30");
-        assertThat(trial.err()).contains("The plan stays as it was.\n");
+        assertThat(trial.err()).contains("No session changes.\n");
         run("pin", "--session", HEAVY, "--start", "2027-02-10T09:00");
         run("propose", "--moves", "3000");
         assertThat(trial.err()).containsPattern("\n[1-9] sessions? moves?[^\n]*, and the plan is better: ");
@@ -197,12 +200,15 @@ class FolderCommandsTest {
         Plan pinned = plan();
 
         assertThat(run("undo")).isZero();
+        Moment start = placed(SPEED).start();
         assertThat(said())
-                .isEqualTo("Undone: " + SPEED + ": start " + placed(SPEED).start() + " is held.");
+                .isEqualTo("Undone: Maximal velocity sprinting of First squad: start " + Dates.day(start.date()) + " "
+                        + Dates.clock(start) + " is held.");
         assertThat(plan()).isEqualTo(first);
         assertThat(run("redo")).isZero();
         assertThat(plan()).isEqualTo(pinned);
         assertThat(run("undo", "--to", "2")).isZero();
+        assertThat(trial.err()).startsWith("Back to revision 2: Planned. ").contains(". Saved as revision ");
         assertThat(plan()).isEqualTo(first);
         assertThat(run("undo", "--to", "77")).isEqualTo(4);
         assertThat(trial.err())
@@ -246,6 +252,17 @@ class FolderCommandsTest {
         Files.delete(folder.resolve("scenario.json"));
         assertThat(run("propose", "--moves", "30")).isZero();
         assertThat(folder.resolve("scenario.json")).content().contains("\"days\": 7,");
+    }
+
+    @Test
+    void a_slip_in_the_first_file_of_a_folder_is_named_and_nothing_is_there_to_go_back_to() throws Exception {
+        edit("scenario.json", "\"days\": 7", "\"days\": 700");
+
+        assertThat(run("propose", "--moves", "30")).isEqualTo(2);
+
+        assertThat(trial.err())
+                .startsWith("scenario.json: days, line 7:11: 700 is too large.")
+                .endsWith("The files in " + folder + " stay as they are: mend what was changed.\n");
     }
 
     @Test
@@ -320,9 +337,9 @@ class FolderCommandsTest {
                 .isEqualTo(4);
 
         assertThat(said())
-                .isEqualTo("This was made from revision 3, and the plan has moved on: revision 4 (" + HEAVY
-                        + ": is held out) is in force and stays so. Yours is kept beside as revision 5. To take it"
-                        + " up: undo " + folder + " --to 5.");
+                .isEqualTo("This was made from revision 3, and the plan has moved on: revision 4 (Heavy lower,"
+                        + " knee-dominant of First squad: is held out) is in force and stays so. Yours is kept beside as"
+                        + " revision 5. To take it up: undo " + folder + " --to 5.");
         assertThat(trial.out()).startsWith("Kilmarrow first squad, one late league match");
         assertThat(run("undo", "--to", "5")).isZero();
         assertThat(placed(HEAVY).pin()).isNull();

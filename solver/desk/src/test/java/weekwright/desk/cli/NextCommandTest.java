@@ -54,7 +54,7 @@ class NextCommandTest {
                 .isEqualTo("Written into " + next + ".\n"
                         + "Carried over from 8 to 14 February 2027, one fixture: 1 group with what it is to train;"
                         + " 9 athletes with marks; 3 places with their hours; 2 members of staff; what is fixed in the week,"
-                        + " at the same times of the new one; rules as they are changed here.\n"
+                        + " at the same times of the new one.\n"
                         + "Fixtures: League round 22, away, Sat 20 Feb 14:00; Cup tie, Wed 17 Feb 19:30.\n"
                         + "To plan it: propose " + next + "\n");
         Scenario after = scenario(next);

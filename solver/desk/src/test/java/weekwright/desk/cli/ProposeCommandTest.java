@@ -56,7 +56,8 @@ class ProposeCommandTest {
 
         assertThat(trial.err()).isEqualTo("""
                         Searching; interrupt (Ctrl-C) to take the best plan so far.
-                        0.4 s: 8 of 9 placed; 1 main short; 40.0 points of wishes unmet
+                        0.4 s: 8 of at most 9 placed; 1 main short; 40.0 points of wishes unmet
+                        Nothing is kept: give -o FILE, or name a folder, to keep the plan.
                         """);
     }
 
@@ -183,8 +184,8 @@ class ProposeCommandTest {
                 Arguments.of(List.of("--moves", "0"), "--moves is 0: give a whole number from 1"),
                 Arguments.of(List.of("--threads", "65"), "--threads is 65: give 1 to 64"),
                 Arguments.of(List.of("--moves", "many"), "'many' is not a whole number"),
-                Arguments.of(List.of("--now", "noon"), "Invalid value for option '--now'"),
-                Arguments.of(List.of("--seconds", "1", "--moves", "1"), "mutually exclusive"),
+                Arguments.of(List.of("--now", "noon"), "--now is \"noon\": give a time, such as 2027-03-01T10:00."),
+                Arguments.of(List.of("--seconds", "1", "--moves", "1"), "Give only one of --seconds N, --moves N."),
                 Arguments.of(
                         List.of("--sed", "1"), "Unknown options: '--sed', '1'. Did you mean --seconds or --seed?"));
     }

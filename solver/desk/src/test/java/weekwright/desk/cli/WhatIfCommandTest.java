@@ -217,6 +217,13 @@ class WhatIfCommandTest {
                         + " --lose-day DATE or --lose ATHLETE\n");
         assertThat(asked("--fixture", "round-12", "--to", "2027-02-12T19:00")).isEqualTo(2);
         assertThat(trial.err()).isEqualTo("no fixture is called \"round-12\": did you mean round-21?\n");
+        assertThat(asked("--lose", "R Tarow")).isEqualTo(2);
+        assertThat(trial.err()).isEqualTo("no athlete is called \"R Tarow\": did you mean R. Tarrow?\n");
+        assertThat(asked("--close", "swimming hall", "--day", "2027-02-09")).isEqualTo(2);
+        assertThat(trial.err())
+                .isEqualTo(
+                        "no facility is called \"swimming hall\": known are pitch (Training pitch), gym (Weights room),"
+                                + " track (Town track)\n");
         assertThat(asked("--close", "track", "--day", "2027-02-15")).isEqualTo(2);
         assertThat(trial.err())
                 .isEqualTo("2027-02-15 is no day of this plan: give one from 2027-02-08 to 2027-02-14\n");

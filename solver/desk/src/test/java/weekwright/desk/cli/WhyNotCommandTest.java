@@ -103,6 +103,13 @@ class WhyNotCommandTest {
         assertThat(trial.err())
                 .isEqualTo("no session is called \"first-squad/heavy-lower-kne/2027-02-08/1\": did you mean " + HEAVY
                         + "?\n");
+        assertThat(asked("Heavy lower")).isEqualTo(2);
+        assertThat(trial.err())
+                .isEqualTo("no session is called \"Heavy lower\": those that there are follow\n  " + HEAVY
+                        + "  Heavy lower, knee-dominant\n");
+        assertThat(asked("squats")).isEqualTo(2);
+        assertThat(trial.err())
+                .contains("\n  " + HEAVY + "  Heavy lower, knee-dominant\n", "  Maximal velocity sprinting\n");
         assertThat(asked(HEAVY, "--day", "2027-02-15")).isEqualTo(2);
         assertThat(trial.err())
                 .isEqualTo(HEAVY + " cannot lie on 2027-02-15, as a session stays in its week: give a day from"

@@ -236,7 +236,7 @@ class FixtureIntakeTest {
         assertThat(preview.how())
                 .containsExactly(
                         "A table of 3 rows below line 1. Columns parted by commas.",
-                        "Columns not looked at: \"listed_on\".",
+                        "Columns not looked at: \"listed_on\"; what one of them holds is said with --column start=HEADING.",
                         "Times are read as times in Europe/Dublin (--zone says otherwise).");
         assertThat(rows(table(
                         csv, march(), Answers.NONE.with(Answers.MINUTES, "110").with(Answers.ONLY, "CLUB-05"))))
@@ -263,7 +263,7 @@ class FixtureIntakeTest {
         Scenario two = Scenarios.read("two-groups");
 
         assertThatThrownBy(() -> fixtures("plain.ics", two, Answers.NONE))
-                .hasMessage("the scenario has several groups: say for which, one of "
+                .hasMessage("the scenario has several groups: say for which with --group, one of "
                         + two.groups().get(0).id() + ", " + two.groups().get(1).id());
         assertThatThrownBy(() -> Intake.preview(
                         file("plain.ics"),
@@ -276,7 +276,21 @@ class FixtureIntakeTest {
         assertThatThrownBy(() -> Intake.preview(file("plain.ics"), march(), Wanted.of(What.MARKS), Answers.NONE))
                 .hasMessage("marks are taken from a table (CSV), and this is a calendar");
         assertThatThrownBy(() -> Intake.preview(file("plain.ics"), march(), Wanted.of(What.CLOSURES), Answers.NONE))
-                .hasMessage("say which facility is closed, one of hall");
+                .hasMessage("say which facility is closed with --facility, one of hall");
+    }
+
+    @Test
+    void files_of_other_programs_are_named_as_what_they_are() {
+        assertThatThrownBy(() -> Intake.preview(
+                        new byte[] {'P', 'K', 3, 4, 20}, march(), Wanted.of(What.FIXTURES), Answers.NONE))
+                .hasMessage("this is a file of a spreadsheet, and no table of text: open it there and save it as"
+                        + " \"CSV UTF-8\"");
+        assertThatThrownBy(() -> Intake.preview(
+                        "%PDF-1.7\n".getBytes(StandardCharsets.US_ASCII),
+                        march(),
+                        Wanted.of(What.ATHLETES),
+                        Answers.NONE))
+                .hasMessage("this is a PDF: ask for the calendar (.ics) or the table (.csv) that it was made from");
     }
 
     @Test

@@ -44,7 +44,7 @@ class TablesTest {
         assertThat(fixtures("season-british.csv").how())
                 .containsExactly(
                         "A table of 3 rows below line 1. Columns parted by commas.",
-                        "Columns not looked at: \"Notes\".",
+                        "Columns not looked at: \"Notes\"; what one of them holds is said with --column start=HEADING.",
                         "Times are read as times in Europe/Dublin (--zone says otherwise).",
                         "Dates are read with the day first.");
         assertThat(fixtures("season-american.csv").how()).contains("Dates are read with the month first.");

@@ -31,7 +31,10 @@ class LogTest extends OneWeek {
     @Test
     void a_day_lists_what_was_to_be_done() {
         assertThat(browser.get("/w/w/log?day=2027-02-13").body())
-                .contains("League round 21, home, First squad", "not written down yet");
+                .contains(
+                        "League round 21, home, First squad",
+                        "not written down yet",
+                        "Choose one to write down how it went.");
         assertThat(browser.get("/w/w/log").body()).contains("What was done on Mon 8 Feb");
         assertThat(browser.get("/w/w/log?day=nonsense").statusCode()).isEqualTo(404);
     }
@@ -121,6 +124,7 @@ class LogTest extends OneWeek {
                 .contains(
                         "<svg class=\"loads\"", "Monotony", "Strain", "High days planned", "Age at the end of the plan")
                 .contains("Done is what was reported", "planned is what coaches intend");
+        assertThat(page).contains("<th scope=\"col\">Mon</th><th scope=\"col\">Tue</th>");
         assertThat(athlete).contains(scenario().athletes().get(0).name());
         assertThat(browser.get("/w/w/load?athlete=nobody").statusCode()).isEqualTo(422);
     }

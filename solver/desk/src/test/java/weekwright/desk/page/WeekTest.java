@@ -113,13 +113,27 @@ class WeekTest {
                 "from-TUE",
                 "18:00",
                 "to-TUE",
-                "17:00");
+                "17:00",
+                "fixture",
+                "Cup tie",
+                "fixtureDate",
+                "2027-03-06",
+                "fixtureTime",
+                "",
+                "fixture",
+                "Friendly",
+                "fixtureDate",
+                "",
+                "fixtureTime",
+                "");
 
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body())
                 .contains("the first day is \"soon\": give a date, such as 2027-03-01")
                 .contains("the clocks are those of \"Atlantis\": give a zone, such as Europe/Dublin")
                 .contains("Tuesday goes from 18:00 to 17:00: its end must come later")
+                .contains("the fixture \"Cup tie\" has no start: give its start")
+                .contains("the fixture \"Friendly\" has no date and no start: give both")
                 .contains("value=\"Harbour &lt;b>seconds&lt;/b>\"");
         assertThat(place).isEmptyDirectory();
     }

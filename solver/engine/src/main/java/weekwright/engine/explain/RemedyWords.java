@@ -99,7 +99,7 @@ final class RemedyWords {
     private String does(Session session, @Nullable Stimulus to, String name) {
         Stimulus now = judge.at(session);
         if (to == null) {
-            return "Leave out " + name;
+            return name.equals(IT) ? "Leave it out" : "Leave out " + name;
         }
         if (now == null) {
             return "Place " + name + " on " + moment(to) + at(to) + dose(session, to) + lead(to);

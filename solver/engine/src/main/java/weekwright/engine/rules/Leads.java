@@ -96,7 +96,7 @@ public final class Leads {
             leading += leads[earlier] == staff && placed[earlier].end > session.start ? 1 : 0;
         }
         for (int later = i + 1; later < placed.length && placed[later].start < session.end; later++) {
-            leading += leads[later] == staff && placed[later].end > session.start ? 1 : 0;
+            leading += leads[later] == staff ? 1 : 0;
         }
         return leading;
     }

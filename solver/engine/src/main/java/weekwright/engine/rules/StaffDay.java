@@ -49,13 +49,12 @@ record StaffDay(Stimulus[] sessions, int[] leads, boolean[] missing) {
         }
     }
 
-    /** Who leads a session; nobody where it does not lie on the day. */
+    /** Place in the staff list of who leads a session of the day, or {@link Leads#NOBODY}. */
     int lead(int session) {
-        for (int i = 0; i < sessions.length; i++) {
-            if (sessions[i].index == session) {
-                return leads[i];
-            }
+        int i = 0;
+        while (sessions[i].index != session) {
+            i++;
         }
-        return Leads.NOBODY;
+        return leads[i];
     }
 }

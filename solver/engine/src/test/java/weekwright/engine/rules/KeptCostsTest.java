@@ -267,6 +267,31 @@ class KeptCostsTest {
         assertThat(judge.attended(session).cohorts).hasSize(session.options[0].cohorts.length - 1);
     }
 
+    private static Set<String> told(Judge judge) {
+        Set<String> rules = new TreeSet<>();
+        judge.explain((rule, view, breach, heads) -> rules.add(rule.id()));
+        return rules;
+    }
+
+    /** Heavy lower work at ten on each day of four weeks: 28 exposures in one line. */
+    @Test
+    void a_line_of_many_lifts_is_read_whole() {
+        Problem problem = ProblemBuilder.of(squad().days(28)
+                .number("maximum-repeated", "trainedWeeks", 1)
+                .aim("heavy-lower-knee", 0, 7, 7)
+                .scenario());
+        Judge judge = new Judge(problem);
+        for (int day = 0; day < 28; day++) {
+            Session session = problem.sessions.get(day);
+            judge.move(session, starting(session, "2027-03-" + (day < 9 ? "0" : "") + (day + 1) + "T10:00", problem));
+        }
+        judge.settle();
+
+        assertThat(Lifts.of(problem, judge.placements())).as("lifts take turns").contains(0, 1);
+        assertThat(told(judge)).contains("pathway-gap-floor").doesNotContain("maximum-repeated", "variant-churn");
+        costsWhatIsTold(problem, judge);
+    }
+
     /** Whoever asks what a move changes looks at no other part, and at no other session but those beside which it lies. */
     @ParameterizedTest(name = "{0}")
     @MethodSource("scenarios")

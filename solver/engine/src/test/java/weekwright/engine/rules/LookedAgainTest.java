@@ -167,6 +167,80 @@ class LookedAgainTest {
         assertThat(moves.looked(0, null)).contains("AIM 0/0").doesNotContain("TOP_UP 0/0");
     }
 
+    /** Played on the Sunday before the plan: the top-up is wanted by Monday. After a Sunday's it is the next plan's. */
+    @Test
+    void a_top_up_is_wanted_in_the_plan_where_its_last_day_lies_in_it() {
+        Squad bench = squad().aim("top-up-run", 0, 1, 1).whom(Share.NOT_PLAYED);
+        Problem before =
+                ProblemBuilder.of(bench.done("fixture", "2027-02-28T15:00").scenario());
+        Problem atEnd = ProblemBuilder.of(squad().fixture("cup-tie", "2027-03-07T15:00")
+                .aim("top-up-run", 0, 1, 1)
+                .whom(Share.NOT_PLAYED)
+                .scenario());
+
+        assertThat(looked(before, "top-up-run", "2027-03-01T10:00")).contains("TOP_UP 0/0");
+        assertThat(looked(before, "top-up-run", "2027-03-02T10:00")).doesNotContain("TOP_UP 0/0");
+        assertThat(looked(atEnd, "top-up-run", "2027-03-07T18:00"))
+                .contains("AIM 0/0")
+                .noneMatch(part -> part.startsWith("TOP_UP"));
+    }
+
+    @Test
+    void a_fixture_of_two_squads_is_looked_at_for_those_whose_day_has_changed() {
+        Problem both = ProblemBuilder.of(squad().fixture("cup-tie", "2027-03-06T15:00")
+                .of(Squad.ID, "sprinters")
+                .tapering(3)
+                .aim("mobility", 0, 1, 1)
+                .group("sprinters")
+                .aim("tempo-run", 0, 1, 1)
+                .scenario());
+
+        assertThat(looked(both, "mobility", "2027-03-04T10:00"))
+                .contains("FIXTURE 0/0", "TAPER 0/0")
+                .doesNotContain("FIXTURE 1/0", "TAPER 1/0");
+        assertThat(looked(both, "tempo-run", "2027-03-04T10:00"))
+                .contains("FIXTURE 1/0", "TAPER 1/0")
+                .doesNotContain("FIXTURE 0/0", "TAPER 0/0");
+    }
+
+    @Test
+    void a_fixture_of_others_is_not_looked_at() {
+        Problem two = ProblemBuilder.of(squad().fixture("cup-tie", "2027-03-06T15:00")
+                .group("sprinters")
+                .aim("tempo-run", 0, 1, 1)
+                .scenario());
+
+        assertThat(looked(two, "tempo-run", "2027-03-05T10:00"))
+                .contains("DAY 1/4")
+                .noneMatch(part -> part.startsWith("FIXTURE"));
+    }
+
+    /** Hours from quality to quality are asked of a group by its own aims. */
+    @Test
+    void the_line_of_a_quality_is_kept_where_all_train_it_and_that_of_maximal_speed_where_anybody_does() {
+        Problem two = ProblemBuilder.of(squad().athlete("ash", Squad.ID, "sprinters")
+                .done("fixture", "2027-02-28T15:00")
+                .without("ash")
+                .aim("max-velocity", 0, 1, 1)
+                .whom(Share.NOT_PLAYED)
+                .aim("heavy-upper-push", 0, 1, 1)
+                .whom(Share.NOT_PLAYED)
+                .group("sprinters")
+                .aim("heavy-upper-pull", 0, 1, 1)
+                .aim("heavy-lower-knee", 0, 1, 1)
+                .scenario());
+
+        assertThat(linked(two, "max-velocity")).containsExactly("LINK 0/2", "LINK 0/6");
+        assertThat(linked(two, "heavy-upper-push")).isEmpty();
+        assertThat(linked(two, "heavy-lower-knee")).hasSize(2).doesNotContainAnyElementsOf(linked(two, "max-velocity"));
+    }
+
+    private static List<String> linked(Problem problem, String family) {
+        return looked(problem, family, "2027-03-03T10:00").stream()
+                .filter(part -> part.startsWith("LINK"))
+                .toList();
+    }
+
     @Test
     void another_room_at_the_same_time_concerns_the_two_rooms_and_who_leads() {
         Problem rooms = ProblemBuilder.of(twoWeeks()
@@ -229,6 +303,25 @@ class LookedAgainTest {
                 .containsExactlyInAnyOrder("DAY 0/2", "NIGHT 0/2", "NIGHT 0/3", "AIM 0/0");
     }
 
+    /** Ash leads little and is taken first; where ash is elsewhere birch leads, and the lessons of the week have two leads. */
+    @Test
+    void who_leads_the_lessons_of_a_week_is_looked_at_again_where_a_move_changes_it() {
+        Moves moves = new Moves(ProblemBuilder.of(squad().staff("ash", "technique", "mobility")
+                .staff("birch", "*")
+                .aim("technique", 0, 2, 2)
+                .aim("mobility", 0, 1, 1)
+                .mainMinutes(90)
+                .scenario()));
+        moves.looked(0, "2027-03-02T11:00");
+        moves.looked(1, "2027-03-03T11:00");
+
+        assertThat(moves.looked(2, "2027-03-03T17:00")).as("ash leads all").doesNotContain("LEADS 0/0");
+        assertThat(moves.looked(2, "2027-03-03T10:00")).as("until after eleven").contains("LEADS 0/0");
+        assertThat(moves.looked(2, "2027-03-04T10:00")).as("ash is free again").contains("LEADS 0/0");
+        assertThat(moves.looked(2, "2027-03-03T08:00")).as("over before eleven").doesNotContain("LEADS 0/0");
+        assertThat(moves.looked(2, null)).doesNotContain("LEADS 0/0");
+    }
+
     /** Sessions of 80 minutes and more that begin at 23:00 end on the next date. */
     private static Problem nights() {
         return ProblemBuilder.of(squad().days(5)
@@ -263,6 +356,21 @@ class LookedAgainTest {
     }
 
     @Test
+    void a_session_that_runs_over_the_end_of_the_plan_concerns_its_last_day_alone() {
+        Problem nights = ProblemBuilder.of(squad().days(2)
+                .window("22:00", "24:00")
+                .window("00:00", "02:00")
+                .staff("alder", "*")
+                .aim("mobility", 0, 1, 1)
+                .mainMinutes(90)
+                .aim("heavy-lower-knee", 0, 1, 1)
+                .scenario());
+
+        assertThat(looked(nights, "mobility", LATE[1]))
+                .containsExactlyInAnyOrder("DAY 0/1", "NIGHT 0/1", "NIGHT 0/2", "AIM 0/0", "STAFF 0/1");
+    }
+
+    @Test
     void a_room_is_looked_at_on_both_dates_of_a_session_that_runs_over_midnight() {
         Problem nights = nights();
         Moves moves = new Moves(nights);
@@ -271,6 +379,10 @@ class LookedAgainTest {
                 .contains("BOOKINGS 0/1", "BOOKINGS 0/2")
                 .doesNotContain("BOOKINGS 0/3");
         assertThat(moves.looked(1, "2027-03-04T22:00")).contains("BOOKINGS 0/3").doesNotContain("BOOKINGS 0/4");
+        assertThat(moves.looked(2, LATE[4]).stream()
+                        .filter(part -> part.startsWith("BOOKINGS") || part.startsWith("STAFF")))
+                .as("nothing is kept of the day after the plan")
+                .containsExactlyInAnyOrder("BOOKINGS 0/4", "STAFF 0/4");
     }
 
     /** Ash belongs to the sprinters first, and misses the squad's lesson when they meet at the same time. */
@@ -288,9 +400,25 @@ class LookedAgainTest {
 
         assertThat(moves.looked(1, "2027-03-04T10:00")).contains("AIM 1/0").doesNotContain("AIM 0/0");
         List<String> together = moves.looked(1, "2027-03-03T10:00");
-        assertThat(moves.attending(0)).isEqualTo(moves.options(0) - 1);
+        assertThat(moves.attending(0)).isEqualTo(moves.meant(0) - 1);
         assertThat(together.contains("AIM 0/0")).isEqualTo(learning);
         assertThat(together).contains("AIM 1/0", "DAY 1/2");
+    }
+
+    /** Late mobility work leaves ash too short a night before the lesson of the others. */
+    @Test
+    void the_day_of_whoever_comes_no_longer_is_looked_at_though_nothing_was_moved_on_it() {
+        Problem both = ProblemBuilder.of(squad().athlete("ash", "sprinters", Squad.ID)
+                .aim("technique", 0, 1, 1)
+                .group("sprinters")
+                .aim("mobility", 0, 1, 1)
+                .scenario());
+        Moves moves = new Moves(both);
+        moves.looked(0, "2027-03-03T06:00");
+
+        List<String> late = moves.looked(1, "2027-03-02T22:00");
+        assertThat(moves.attending(0)).isEqualTo(moves.meant(0) - 1);
+        assertThat(late).contains("DAY 1/1", "DAY 1/2").doesNotContain("DAY 0/2");
     }
 
     /** Nobody learns well when tired. */
@@ -340,7 +468,7 @@ class LookedAgainTest {
                 .isEmpty();
         assertThat(moves.looked(2, "2027-03-03T10:00"))
                 .contains("WEEK 1/0", "LOADS 1/0", "LOADS 1/1")
-                .doesNotContain("WEEK 0/0", "LOADS 0/0");
+                .doesNotContain("WEEK 0/0", "LOADS 0/0", "AIM 0/0");
         assertThat(moves.looked(2, "2027-03-03T11:00")).as("an hour later").doesNotContain("WEEK 1/0", "LOADS 1/0");
     }
 
@@ -398,7 +526,7 @@ class LookedAgainTest {
             return Objects.requireNonNull(judge.attended(problem.sessions.get(session))).cohorts.length;
         }
 
-        int options(int session) {
+        int meant(int session) {
             return Objects.requireNonNull(judge.at(problem.sessions.get(session))).cohorts.length;
         }
     }

@@ -13,10 +13,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 import weekwright.engine.problem.Cost;
 import weekwright.engine.problem.Problem;
 import weekwright.engine.problem.ProblemBuilder;
+import weekwright.engine.problem.ProblemBuilder.PlanUse;
 import weekwright.engine.problem.Session;
 import weekwright.engine.rules.Judge;
 import weekwright.engine.testing.ByLot;
 import weekwright.engine.testing.CrowdedWeeks;
+import weekwright.engine.testing.RuleExamples;
+import weekwright.engine.testing.Squad;
 import weekwright.model.scenario.Scenario;
 import weekwright.scenarios.Scenarios;
 import weekwright.scenarios.SquadGenerator;
@@ -95,10 +98,31 @@ class IncrementalJudgeTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("scenarios")
     void kept_costs_equal_fresh_ones_after_every_move(Scenario scenario, int moves) {
-        Problem problem = ProblemBuilder.of(scenario);
+        keptEqualsFresh(ProblemBuilder.of(scenario), Math.min(moves, MOST), scenario.id());
+    }
+
+    /** All but those whose examples have nothing that moves. */
+    static Stream<String> rules() {
+        return RuleExamples.rules().stream()
+                .filter(rule -> !example(rule).sessions.isEmpty());
+    }
+
+    private static Problem example(String rule) {
+        Squad squad = RuleExamples.of(rule);
+        return ProblemBuilder.of(squad.scenario(), squad.plan(), PlanUse.START);
+    }
+
+    /** Where a rule reads more of a day than its list is looked at again for: {@code Scopes.dayChanged} says what that is. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("rules")
+    void kept_costs_equal_fresh_ones_where_a_rule_is_broken(String rule) {
+        keptEqualsFresh(example(rule), 200, "the example of " + rule);
+    }
+
+    private static void keptEqualsFresh(Problem problem, int moves, String what) {
         Judge judge = new Judge(problem);
         Random random = new Random(7);
-        for (int move = 0; move < Math.min(moves, MOST); move++) {
+        for (int move = 0; move < moves; move++) {
             for (int together = random.nextInt(3); together >= 0; together--) {
                 Session session = ByLot.session(problem, random);
                 judge.move(session, ByLot.option(session, random));
@@ -106,7 +130,7 @@ class IncrementalJudgeTest {
             Cost kept = judge.settle();
             Cost fresh = Judge.of(problem, judge.placements()).total();
             if (!kept.same(fresh)) {
-                assertThat(kept.totals()).as("%s, move %d", scenario.id(), move).isEqualTo(fresh.totals());
+                assertThat(kept.totals()).as("%s, move %d", what, move).isEqualTo(fresh.totals());
                 assertThat(kept.same(fresh)).as("slopes after move %d", move).isTrue();
             }
             takeBackOrKeep(judge, problem, random);

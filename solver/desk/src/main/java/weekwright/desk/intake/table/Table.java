@@ -1,6 +1,7 @@
 package weekwright.desk.intake.table;
 
 import java.text.Normalizer;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -37,7 +38,7 @@ public record Table(Map<Column, Integer> columns, List<TableText.Cells> rows, Li
             if (Column.needed(what).stream().anyMatch(columns::containsKey)) {
                 List<TableText.Cells> rows =
                         text.rows().subList(i + 1, text.rows().size());
-                return new Table(columns, rows, how(text, head, columns, rows.size()));
+                return new Table(columns, rows, how(text, head, rows.size(), unused(head, columns, what, answers)));
             }
         }
         TableText.Cells first = text.rows().get(0);
@@ -114,25 +115,33 @@ public record Table(Map<Column, Integer> columns, List<TableText.Cells> rows, Li
         }
     }
 
-    private static List<String> how(TableText text, TableText.Cells head, Map<Column, Integer> columns, int rows) {
+    private static List<String> how(TableText text, TableText.Cells head, int rows, String unused) {
         String found = "A table of " + (rows == 1 ? "1 row" : rows + " rows") + " below line " + head.line() + ". "
                 + text.how();
-        String unused = unused(head, columns);
-        return unused.isEmpty() ? List.of(found) : List.of(found, "Columns not looked at: " + unused + ".");
+        return unused.isEmpty() ? List.of(found) : List.of(found, unused);
     }
 
-    private static String unused(TableText.Cells head, Map<Column, Integer> columns) {
-        StringBuilder unused = new StringBuilder();
+    private static String unused(TableText.Cells head, Map<Column, Integer> columns, What what, Answers answers) {
+        List<String> unused = new ArrayList<>();
         for (int at = 0; at < head.cells().size(); at++) {
             String heading = head.cells().get(at);
             if (!columns.containsValue(at) && !heading.isEmpty()) {
-                unused.append(unused.isEmpty() ? "" : ", ")
-                        .append('"')
-                        .append(cut(heading))
-                        .append('"');
+                unused.add("\"" + cut(heading) + "\"");
             }
         }
-        return unused.toString();
+        return unused.isEmpty()
+                ? ""
+                : "Columns not looked at: " + String.join(", ", unused) + missing(columns, what, answers) + ".";
+    }
+
+    /** How to say what a column holds of which only the heading was not understood. */
+    private static String missing(Map<Column, Integer> columns, What what, Answers answers) {
+        return Column.of(what).stream()
+                .filter(column -> column != Column.ID && !columns.containsKey(column))
+                .findFirst()
+                .map(column -> "; what one of them holds is said with "
+                        + answers.way(Answers.COLUMN, column.id() + "=HEADING"))
+                .orElse("");
     }
 
     /** A heading in small letters, with single spaces for all other signs. */
