@@ -15,7 +15,7 @@ import weekwright.model.scenario.PerWeek;
  * one of the other things that count is theirs alone.
  */
 final class DayMusts {
-    /** Days within which all lies that these rules look at, long journeys at the edge of a week included. */
+    /** Days within which all lies that these rules look at: a run is of seven at most, and journeys touch a week's edge. */
     static final int REACH = 9;
 
     private static final int WEEK = 7;
@@ -44,11 +44,6 @@ final class DayMusts {
 
     private boolean must(String rule) {
         return group.settings.level(rule) == RuleLevel.MUST;
-    }
-
-    /** Days of a run that is too long. */
-    int running() {
-        return running;
     }
 
     /**

@@ -31,11 +31,7 @@ final class Decision {
                 .toArray(PairMusts[]::new);
         dayMusts = problem.groups.stream().map(DayMusts::new).toArray(DayMusts[]::new);
         pairReach = PairReach.days(problem);
-        int furthest = Math.max(pairReach, DayMusts.REACH);
-        for (DayMusts musts : dayMusts) {
-            furthest = Math.max(furthest, musts.running());
-        }
-        reach = furthest;
+        reach = Math.max(pairReach, DayMusts.REACH);
     }
 
     /** Days between two things beyond which the one has nothing to do with whether the other is attended. */

@@ -267,105 +267,10 @@ class KeptCostsTest {
         assertThat(judge.attended(session).cohorts).hasSize(session.options[0].cohorts.length - 1);
     }
 
-    /** Ash misses the squad's lesson while the sprinters, whose own she is, train at the same time. */
-    @Test
-    void whoever_sat_out_comes_again_when_the_move_is_taken_back() {
-        Problem problem = ProblemBuilder.of(squad().athlete("ash", "sprinters", Squad.ID)
-                .aim("technique", 0, 1, 1)
-                .group("sprinters")
-                .aim("mobility", 0, 2, 2)
-                .scenario());
-        Session lesson = problem.sessions.get(0);
-        Judge judge = new Judge(problem);
-        judge.move(lesson, starting(lesson, "2027-03-03T10:00", problem));
-        judge.settle();
-        judge.keep();
-        assertThat(told(judge)).doesNotContain("sits-out");
-
-        Session own = problem.sessions.get(1);
-        judge.move(own, starting(own, "2027-03-03T10:00", problem));
-        judge.settle();
-        assertThat(told(judge)).contains("sits-out");
-        judge.revert();
-        assertThat(told(judge)).doesNotContain("sits-out");
-        assertThat(judge.attended(lesson)).isSameAs(judge.at(lesson));
-        assertThat(judge.partsLookedAt()).isEmpty();
-        assertThat(judge.sessionsLookedAt()).isEmpty();
-
-        judge.move(own, starting(own, "2027-03-03T10:00", problem));
-        judge.settle();
-        judge.keep();
-        Session other = problem.sessions.get(2);
-        judge.move(other, starting(other, "2027-03-05T10:00", problem));
-        judge.settle();
-        judge.revert();
-        assertThat(told(judge)).as("what was kept stays").contains("sits-out");
-    }
-
     private static Set<String> told(Judge judge) {
         Set<String> rules = new TreeSet<>();
         judge.explain((rule, view, breach, heads) -> rules.add(rule.id()));
         return rules;
-    }
-
-    /**
-     * Ash belongs to three squads, in this order. Monday's heavy work of the second keeps ash from Wednesday's of the third;
-     * while the first trains on Monday at the same time, ash misses the second's and comes to the third's. What happens on
-     * the second Friday has it decided anew who comes on Wednesday, but not who came on Monday.
-     */
-    @Test
-    void who_came_is_known_as_it_was_kept_when_later_sessions_are_decided_anew() {
-        Problem problem = ProblemBuilder.of(squad().days(14)
-                .number("pathway-gap-floor", "hours", Map.of("knee-dominant", 60))
-                .athlete("ash", Squad.ID, "second", "third")
-                .aim("mobility", 0, 1, 1)
-                .group("second")
-                .aim("heavy-lower-knee", 0, 1, 1)
-                .aim("technique", 0, 1, 1)
-                .group("third")
-                .aim("heavy-lower-knee", 0, 1, 1)
-                .scenario());
-        Judge judge = new Judge(problem);
-        Session first = session(problem, Squad.ID, "mobility", 0);
-        Session second = session(problem, "second", "heavy-lower-knee", 0);
-        Session third = session(problem, "third", "heavy-lower-knee", 0);
-        Session later = session(problem, "second", "technique", 1);
-        place(judge, problem, second, "2027-03-01T10:00");
-        place(judge, problem, third, "2027-03-03T10:00");
-        judge.keep();
-        assertThat(sittingOut(judge, third)).isEqualTo(1);
-
-        place(judge, problem, first, "2027-03-01T10:00");
-        assertThat(sittingOut(judge, second)).isEqualTo(1);
-        assertThat(sittingOut(judge, third)).isZero();
-        judge.revert();
-        place(judge, problem, later, "2027-03-12T10:00");
-        assertThat(sittingOut(judge, third)).as("Monday was taken back").isEqualTo(1);
-        judge.revert();
-
-        place(judge, problem, first, "2027-03-01T10:00");
-        judge.keep();
-        place(judge, problem, session(problem, Squad.ID, "mobility", 1), "2027-03-14T10:00");
-        judge.revert();
-        place(judge, problem, later, "2027-03-12T10:00");
-        assertThat(sittingOut(judge, third)).as("Monday was kept").isZero();
-    }
-
-    private static Session session(Problem problem, String group, String family, int week) {
-        return problem.sessions.stream()
-                .filter(one -> one.group.group.id().equals(group) && one.week == week)
-                .filter(one -> one.family.family.id().equals(family))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static void place(Judge judge, Problem problem, Session session, String at) {
-        judge.move(session, starting(session, at, problem));
-        judge.settle();
-    }
-
-    private static int sittingOut(Judge judge, Session session) {
-        return judge.at(session).cohorts.length - judge.attended(session).cohorts.length;
     }
 
     /** Heavy lower work at ten on each day of four weeks: 28 exposures in one line. */

@@ -21,6 +21,8 @@ class LeadsTest {
             .staff("birch", "*")
             .aim("technique", 0, 3, 3)
             .mainMinutes(50)
+            .aim("mobility", 0, 1, 1)
+            .mainMinutes(120)
             .scenario());
 
     private Stimulus at(int session, String time) {
@@ -47,6 +49,9 @@ class LeadsTest {
         assertThat(at(0, "10:00").end).isEqualTo(at(1, "11:00").start);
 
         assertThat(led(at(0, "10:00"), at(1, "11:00"))).containsExactly(ASH, ASH);
+        assertThat(led(at(0, "10:00"), at(1, "11:00"), at(3, "17:00")))
+                .as("two hours of mobility in the evening are birch's")
+                .containsExactly(ASH, ASH, BIRCH);
     }
 
     @Test

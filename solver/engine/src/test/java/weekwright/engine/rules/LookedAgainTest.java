@@ -356,6 +356,21 @@ class LookedAgainTest {
     }
 
     @Test
+    void a_session_that_runs_over_the_end_of_the_plan_concerns_its_last_day_alone() {
+        Problem nights = ProblemBuilder.of(squad().days(2)
+                .window("22:00", "24:00")
+                .window("00:00", "02:00")
+                .staff("alder", "*")
+                .aim("mobility", 0, 1, 1)
+                .mainMinutes(90)
+                .aim("heavy-lower-knee", 0, 1, 1)
+                .scenario());
+
+        assertThat(looked(nights, "mobility", LATE[1]))
+                .containsExactlyInAnyOrder("DAY 0/1", "NIGHT 0/1", "NIGHT 0/2", "AIM 0/0", "STAFF 0/1");
+    }
+
+    @Test
     void a_room_is_looked_at_on_both_dates_of_a_session_that_runs_over_midnight() {
         Problem nights = nights();
         Moves moves = new Moves(nights);
