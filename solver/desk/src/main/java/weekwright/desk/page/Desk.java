@@ -19,7 +19,7 @@ import weekwright.desk.app.OneByOne;
 import weekwright.desk.app.Searches;
 import weekwright.desk.app.Shelf;
 import weekwright.desk.app.Trials;
-import weekwright.desk.view.PlanPages;
+import weekwright.desk.view.plan.PlanPages;
 
 /** The page's server. It listens on this machine only. */
 public final class Desk implements AutoCloseable {
