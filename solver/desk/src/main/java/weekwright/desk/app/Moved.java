@@ -47,8 +47,8 @@ final class Moved {
         switch (kind) {
             case START -> start = start(value);
             case DAY -> start = on(day("--day", value), from.start());
-            case FACILITY -> facility = oneOf(kind, value, ids(kind));
-            case LEAD -> lead = oneOf(kind, value, ids(kind));
+            case FACILITY -> facility = oneOf(kind, Named.facilities(scenario).idOf(value), ids(kind));
+            case LEAD -> lead = oneOf(kind, Named.staff(scenario).idOf(value), ids(kind));
             case DOSE -> {
                 String given = oneOf(kind, value, ids(kind));
                 dose = Arrays.stream(Dose.values())

@@ -180,6 +180,22 @@ class PinCommandTest {
     }
 
     @Test
+    void a_place_a_lead_and_a_start_may_be_given_as_a_coach_says_them() {
+        assertThat(placement(pin(HEAVY, "--facility", "weights room"), HEAVY)
+                        .get("facility")
+                        .asString())
+                .isEqualTo("gym");
+        assertThat(placement(pin(HEAVY, "--lead", "A. Corrigate, strength"), HEAVY)
+                        .get("lead")
+                        .asString())
+                .isEqualTo("c2");
+        assertThat(placement(pin(HEAVY, "--start", "2027-02-10 12:30"), HEAVY)
+                        .get("start")
+                        .asString())
+                .isEqualTo("2027-02-10T12:30");
+    }
+
+    @Test
     void the_plan_is_shown_and_written_where_that_is_asked() throws Exception {
         Path in = Files.writeString(folder.resolve("plan.json"), PLAN);
         Path file = folder.resolve("pinned.json");
