@@ -106,6 +106,13 @@ class KeyboardTest {
         keys.press("Enter");
         assertThat(page.locator("#saved")).containsText("Revision 4,");
         assertThat(page.locator(".pin-day")).isFocused();
+
+        tabTo("#change-variant");
+        keys.press("ArrowDown");
+        tabTo(".pin-change-variant");
+        keys.press("Enter");
+        assertThat(page.locator("#saved")).containsText("lift changes to");
+        assertThat(page.locator(".pin-change-variant")).isFocused();
         keys.press("Escape");
         assertThat(page.locator(".cell")).hasCount(0);
 

@@ -9,7 +9,7 @@ import weekwright.desk.store.RealDisk;
 import weekwright.desk.store.Revision;
 import weekwright.desk.store.Store;
 import weekwright.desk.store.StoreFault;
-import weekwright.desk.view.BriefPages.Since;
+import weekwright.desk.view.brief.BriefPages.Since;
 import weekwright.model.document.Documents;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Moment;

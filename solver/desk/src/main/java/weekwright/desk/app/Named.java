@@ -11,6 +11,7 @@ import weekwright.model.scenario.Facility;
 import weekwright.model.scenario.Fixture;
 import weekwright.model.scenario.Group;
 import weekwright.model.scenario.Scenario;
+import weekwright.model.scenario.StaffMember;
 
 /**
  * Things of one kind, of which a coach has named one: by its id, or by what it is called where only one is called so.
@@ -25,12 +26,27 @@ public record Named<T>(String what, List<T> all, Function<T, String> id, Functio
 
     /** An athlete; throws {@link InputFault} when there is none. */
     public static Athlete athlete(Scenario scenario, String said) {
-        return new Named<>("athlete", scenario.athletes(), Athlete::id, Athlete::name).meant(said);
+        return athletes(scenario).meant(said);
+    }
+
+    /** All athletes. */
+    public static Named<Athlete> athletes(Scenario scenario) {
+        return new Named<>("athlete", scenario.athletes(), Athlete::id, Athlete::name);
     }
 
     /** A place; throws {@link InputFault} when there is none. */
     public static Facility facility(Scenario scenario, String said) {
-        return new Named<>("facility", scenario.facilities(), Facility::id, Facility::label).meant(said);
+        return facilities(scenario).meant(said);
+    }
+
+    /** All places. */
+    public static Named<Facility> facilities(Scenario scenario) {
+        return new Named<>("facility", scenario.facilities(), Facility::id, Facility::label);
+    }
+
+    /** All who lead. */
+    public static Named<StaffMember> staff(Scenario scenario) {
+        return new Named<>("member of staff", scenario.staff(), StaffMember::id, StaffMember::name);
     }
 
     /** A fixture; throws {@link InputFault} when there is none. */
@@ -38,9 +54,17 @@ public record Named<T>(String what, List<T> all, Function<T, String> id, Functio
         return new Named<>("fixture", scenario.fixtures(), Fixture::id, Fixture::label).meant(said);
     }
 
+    /** The id of the one that is meant; where that is none of these, what was said. */
+    public String idOf(String said) {
+        return found(said).map(id).orElse(said);
+    }
+
+    private Optional<T> found(String said) {
+        return only(one -> id.apply(one).equals(said)).or(() -> only(one -> isCalled(one, said)));
+    }
+
     private T meant(String said) {
-        return only(one -> id.apply(one).equals(said))
-                .or(() -> only(one -> isCalled(one, said)))
+        return found(said)
                 .orElseThrow(() -> new InputFault(
                         all.stream().anyMatch(one -> isCalled(one, said))
                                 ? "more than one " + what + " is called \"" + said + "\": give the id, one of "

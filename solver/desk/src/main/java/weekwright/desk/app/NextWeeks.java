@@ -1,6 +1,7 @@
 package weekwright.desk.app;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -31,7 +32,9 @@ public final class NextWeeks {
     /** Weeks that carry over a week of a scenario, counted from 0. */
     public NextWeeks(Scenario before, int week) {
         this.before = before;
-        List<Fixture> old = NextWeek.fixtures(before, week);
+        List<Fixture> old = NextWeek.fixtures(before, week).stream()
+                .sorted(Comparator.comparing(fixture -> fixture.start().local()))
+                .toList();
         likes = Stream.concat(old.stream(), Stream.of(old.isEmpty() ? plain() : old.get(0)))
                 .toList();
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import weekwright.desk.view.DaySheets.Wish;
+import weekwright.desk.view.sheet.DaySheets.Wish;
 import weekwright.model.Nearest;
 import weekwright.model.prescription.RepMax;
 import weekwright.model.prescription.Units;

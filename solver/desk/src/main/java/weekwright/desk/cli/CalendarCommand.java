@@ -12,7 +12,7 @@ import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Work;
 import weekwright.desk.export.Calendars;
 import weekwright.desk.export.Whose;
-import weekwright.desk.view.Plain;
+import weekwright.desk.view.terminal.Plain;
 import weekwright.engine.explain.Judged;
 
 /** Writes the calendar of a group or an athlete. */

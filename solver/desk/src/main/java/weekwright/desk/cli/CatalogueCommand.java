@@ -2,7 +2,7 @@ package weekwright.desk.cli;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import weekwright.desk.view.CatalogueText;
+import weekwright.desk.view.terminal.CatalogueText;
 import weekwright.model.catalogue.Catalogue;
 import weekwright.model.document.Documents;
 

@@ -13,8 +13,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
 import weekwright.desk.app.FileFault;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.store.StoreFault;
-import weekwright.desk.view.Ink;
-import weekwright.desk.view.Plain;
+import weekwright.desk.view.terminal.Ink;
+import weekwright.desk.view.terminal.Plain;
 import weekwright.model.scenario.Moment;
 
 /** Runs one command and says how it ended. */

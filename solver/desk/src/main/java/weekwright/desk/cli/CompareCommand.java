@@ -9,7 +9,7 @@ import picocli.CommandLine.Parameters;
 import weekwright.desk.app.Comparing;
 import weekwright.desk.app.Comparing.Sides;
 import weekwright.desk.app.Inputs;
-import weekwright.desk.view.CompareText;
+import weekwright.desk.view.terminal.CompareText;
 import weekwright.model.answer.Comparison;
 import weekwright.model.document.Documents;
 

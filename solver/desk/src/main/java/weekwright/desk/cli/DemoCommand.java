@@ -7,8 +7,8 @@ import picocli.CommandLine.Parameters;
 import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Target;
-import weekwright.desk.view.DemosText;
-import weekwright.desk.view.Plain;
+import weekwright.desk.view.terminal.DemosText;
+import weekwright.desk.view.terminal.Plain;
 import weekwright.scenarios.Scenarios;
 
 /** Lists the demo scenarios or gives one out. */

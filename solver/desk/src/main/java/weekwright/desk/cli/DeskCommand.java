@@ -11,7 +11,7 @@ import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Shelf;
 import weekwright.desk.page.Desk;
-import weekwright.desk.view.Plain;
+import weekwright.desk.view.terminal.Plain;
 
 /** Opens the coach's desk as a page in a browser on this machine. */
 @Command(

@@ -20,7 +20,7 @@ import weekwright.desk.intake.Preview;
 import weekwright.desk.intake.PreviewText;
 import weekwright.desk.intake.Wanted;
 import weekwright.desk.intake.What;
-import weekwright.desk.view.Plain;
+import weekwright.desk.view.terminal.Plain;
 import weekwright.model.document.Documents;
 import weekwright.model.scenario.Scenario;
 

@@ -5,7 +5,7 @@ import weekwright.desk.app.Folders;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.store.Outcome;
 import weekwright.desk.store.Store;
-import weekwright.desk.view.Plain;
+import weekwright.desk.view.terminal.Plain;
 
 /** A change of a folder from the command line, and what is said of it. */
 final class FolderChange {

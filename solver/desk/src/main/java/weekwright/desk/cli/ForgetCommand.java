@@ -4,7 +4,9 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import weekwright.desk.app.Named;
 import weekwright.desk.store.Outcome;
+import weekwright.model.scenario.Scenario;
 
 /** Takes an athlete out of a folder for good. */
 @Command(
@@ -21,7 +23,11 @@ final class ForgetCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FOLDER", description = "The folder of the scenario and its plan.")
     private String folder = "";
 
-    @Option(names = "--athlete", paramLabel = "ID", required = true, description = "The athlete's id in the scenario.")
+    @Option(
+            names = "--athlete",
+            paramLabel = "ID",
+            required = true,
+            description = "The athlete's id or name in the scenario.")
     private String athlete = "";
 
     ForgetCommand(Surroundings around) {
@@ -30,7 +36,10 @@ final class ForgetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Outcome outcome = FolderChange.of(around, folder, store -> store.forget(athlete));
+        Outcome outcome = FolderChange.of(around, folder, store -> {
+            Scenario known = store.head().contents().scenario();
+            return store.forget(Named.athletes(known).idOf(athlete));
+        });
         return outcome instanceof Outcome.Saved ? Exit.DONE : Exit.BAD_INPUT;
     }
 }

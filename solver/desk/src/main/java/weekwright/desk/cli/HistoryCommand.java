@@ -11,7 +11,7 @@ import weekwright.desk.app.Inputs;
 import weekwright.desk.store.Revision;
 import weekwright.desk.store.Store;
 import weekwright.desk.store.Version;
-import weekwright.desk.view.HistoryText;
+import weekwright.desk.view.terminal.HistoryText;
 import weekwright.model.document.Documents;
 import weekwright.model.scenario.Scenario;
 

@@ -21,7 +21,7 @@ import weekwright.desk.app.InputFault;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Target;
 import weekwright.desk.intake.NewWeek;
-import weekwright.desk.view.Plain;
+import weekwright.desk.view.terminal.Plain;
 import weekwright.model.document.DocumentException;
 import weekwright.model.document.Documents;
 import weekwright.model.document.Problem;

@@ -17,7 +17,7 @@ import weekwright.desk.app.NextWeeks.Before;
 import weekwright.desk.app.Work;
 import weekwright.desk.intake.NewWeek;
 import weekwright.desk.store.Contents;
-import weekwright.desk.view.StartPages;
+import weekwright.desk.view.page.StartPages;
 import weekwright.model.change.NextWeek;
 import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Fixture;

@@ -14,8 +14,8 @@ import weekwright.desk.app.Pinning.Kind;
 import weekwright.desk.app.Pinning.Pinned;
 import weekwright.desk.app.Pinning.Request;
 import weekwright.desk.app.Work;
-import weekwright.desk.view.Changed;
-import weekwright.desk.view.Plain;
+import weekwright.desk.view.plan.Changed;
+import weekwright.desk.view.terminal.Plain;
 import weekwright.model.Nearest;
 
 /** Pins something of a session, and judges the plan anew. */

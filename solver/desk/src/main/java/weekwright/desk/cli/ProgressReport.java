@@ -3,8 +3,8 @@ package weekwright.desk.cli;
 import java.io.PrintStream;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
-import weekwright.desk.view.Plain;
-import weekwright.desk.view.SearchLine;
+import weekwright.desk.view.search.SearchLine;
+import weekwright.desk.view.terminal.Plain;
 import weekwright.engine.search.Progress;
 import weekwright.model.plan.Totals;
 

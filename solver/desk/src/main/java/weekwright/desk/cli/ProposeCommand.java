@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Work;
-import weekwright.desk.view.PlanPages;
+import weekwright.desk.view.plan.PlanPages;
 import weekwright.engine.explain.Comparisons;
 import weekwright.engine.explain.Judged;
 import weekwright.model.answer.Comparison;

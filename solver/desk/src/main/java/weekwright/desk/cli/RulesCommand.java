@@ -2,7 +2,7 @@ package weekwright.desk.cli;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import weekwright.desk.view.RulesText;
+import weekwright.desk.view.terminal.RulesText;
 import weekwright.model.document.Documents;
 import weekwright.model.rulebook.Rulebook;
 

@@ -16,8 +16,8 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import weekwright.desk.app.Planner;
-import weekwright.desk.view.Ink;
-import weekwright.desk.view.Plain;
+import weekwright.desk.view.terminal.Ink;
+import weekwright.desk.view.terminal.Plain;
 
 /**
  * All that a command meets outside the program.

@@ -9,7 +9,7 @@ import weekwright.desk.app.AtomicFile;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Work;
 import weekwright.desk.export.Tables;
-import weekwright.desk.view.Plain;
+import weekwright.desk.view.terminal.Plain;
 import weekwright.engine.explain.Judged;
 
 /** Writes a plan as a table for a spreadsheet. */

@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 import weekwright.desk.app.Asking;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Work;
-import weekwright.desk.view.TradeOffsText;
+import weekwright.desk.view.terminal.TradeOffsText;
 import weekwright.engine.Proposal;
 import weekwright.engine.search.Budget;
 import weekwright.model.answer.TradeOffs;

@@ -12,9 +12,9 @@ import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Named;
 import weekwright.desk.app.Work;
 import weekwright.desk.export.Wall;
-import weekwright.desk.view.Plain;
-import weekwright.desk.view.WallPage;
-import weekwright.desk.view.WallPages;
+import weekwright.desk.view.plan.WallPage;
+import weekwright.desk.view.plan.WallPages;
+import weekwright.desk.view.terminal.Plain;
 import weekwright.model.scenario.Group;
 import weekwright.model.scenario.Scenario;
 

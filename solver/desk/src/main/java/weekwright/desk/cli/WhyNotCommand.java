@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 import weekwright.desk.app.Asking;
 import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Work;
-import weekwright.desk.view.WhyNotText;
+import weekwright.desk.view.terminal.WhyNotText;
 import weekwright.model.answer.WhyNot;
 import weekwright.model.document.Documents;
 

@@ -2,7 +2,7 @@ package weekwright.desk.export;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
-import weekwright.desk.view.BriefPage;
+import weekwright.desk.view.brief.BriefPage;
 
 /** A week for those who lead the team as one HTML file that asks for nothing else: a group a page of A4, in black. */
 public final class BriefHtml {

@@ -4,7 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import weekwright.desk.view.SheetPage;
+import weekwright.desk.view.sheet.SheetPage;
 
 /** A day sheet as one HTML file: it asks for nothing else, and a phone can show it. */
 public final class SheetHtml {

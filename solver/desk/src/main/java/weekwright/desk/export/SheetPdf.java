@@ -2,8 +2,8 @@ package weekwright.desk.export;
 
 import java.util.Collections;
 import java.util.List;
-import weekwright.desk.view.SheetPage;
-import weekwright.desk.view.SheetPage.Lane;
+import weekwright.desk.view.sheet.SheetPage;
+import weekwright.desk.view.sheet.SheetPage.Lane;
 
 /** A day sheet for paper: A4, a group a page where letters of 7 points do it. Nothing is fetched from anywhere. */
 public final class SheetPdf {

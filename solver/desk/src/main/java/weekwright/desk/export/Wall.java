@@ -3,7 +3,7 @@ package weekwright.desk.export;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
-import weekwright.desk.view.WallPage;
+import weekwright.desk.view.plan.WallPage;
 
 /** A week for the wall: a page of HTML, or a sheet of A4 lying on its side, in letters as large as fit. */
 public final class Wall {

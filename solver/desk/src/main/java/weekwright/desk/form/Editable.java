@@ -1,7 +1,7 @@
 package weekwright.desk.form;
 
 import java.util.List;
-import weekwright.desk.view.FormField;
+import weekwright.desk.view.page.FormField;
 
 /** A thing in a form: rows are added and taken out, and the whole document is read with it as if it came from a file. */
 public interface Editable {

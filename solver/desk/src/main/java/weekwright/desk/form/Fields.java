@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.form.Look.Offer;
-import weekwright.desk.view.FormField;
-import weekwright.desk.view.FormField.Choice;
-import weekwright.desk.view.FormField.Control;
+import weekwright.desk.view.page.FormField;
+import weekwright.desk.view.page.FormField.Choice;
+import weekwright.desk.view.page.FormField.Control;
 import weekwright.model.document.Shape;
 
 /** Makes the fields of a form from the shape of a document, what stands in it and what is wrong with it. */

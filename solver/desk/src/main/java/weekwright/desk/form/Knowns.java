@@ -1,14 +1,17 @@
 package weekwright.desk.form;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import weekwright.desk.view.Dates;
-import weekwright.desk.view.KnownsPage.Paste;
-import weekwright.desk.view.KnownsPage.Section;
-import weekwright.desk.view.KnownsPage.Thing;
 import weekwright.desk.view.Names;
+import weekwright.desk.view.page.KnownsPage.Paste;
+import weekwright.desk.view.page.KnownsPage.Section;
+import weekwright.desk.view.page.KnownsPage.Thing;
 import weekwright.model.scenario.Athlete;
 import weekwright.model.scenario.Commitment;
 import weekwright.model.scenario.Facility;
@@ -79,7 +82,25 @@ public final class Knowns {
                 part == Part.TRANSFERS ? between(scenario.transfers().get(things.size())) : label,
                 notes.get(things.size()),
                 base + "/knowns/" + part.id() + "/" + key)));
-        return things;
+        List<LocalDateTime> starts = starts(part);
+        return starts.isEmpty()
+                ? things
+                : IntStream.range(0, things.size())
+                        .boxed()
+                        .sorted(Comparator.comparing(starts::get))
+                        .map(things::get)
+                        .toList();
+    }
+
+    /** When each begins of what is listed by its time. */
+    private List<LocalDateTime> starts(Part part) {
+        return switch (part) {
+            case FIXTURES ->
+                scenario.fixtures().stream().map(one -> one.start().local()).toList();
+            case COMMITMENTS ->
+                scenario.commitments().stream().map(one -> one.start().local()).toList();
+            default -> List.of();
+        };
     }
 
     private List<String> notes(Part part) {

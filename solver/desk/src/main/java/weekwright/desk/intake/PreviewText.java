@@ -3,9 +3,9 @@ package weekwright.desk.intake;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import weekwright.desk.view.Ink;
-import weekwright.desk.view.Paper;
-import weekwright.desk.view.Plain;
+import weekwright.desk.view.terminal.Ink;
+import weekwright.desk.view.terminal.Paper;
+import weekwright.desk.view.terminal.Plain;
 
 /** Sets a preview of what a file holds: how it was read, row by row what was understood, what is open. */
 public final class PreviewText {

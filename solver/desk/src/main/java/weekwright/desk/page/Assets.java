@@ -7,7 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import weekwright.desk.view.Frame;
+import weekwright.desk.view.page.Frame;
 import weekwright.model.document.Documents;
 
 /** Style sheets, scripts and the picture in the tab. Each address names what it holds, so that browsers may keep it. */

@@ -8,8 +8,8 @@ import weekwright.desk.app.Bargains;
 import weekwright.desk.app.Bargains.Given;
 import weekwright.desk.app.Workplace;
 import weekwright.desk.app.Workplace.Seen;
-import weekwright.desk.view.Changed;
-import weekwright.desk.view.WeekPages;
+import weekwright.desk.view.plan.Changed;
+import weekwright.desk.view.week.WeekPages;
 
 /** What could go: looked for, stopped, tried. */
 final class CouldGoRoutes {

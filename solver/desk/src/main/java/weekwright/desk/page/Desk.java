@@ -4,6 +4,8 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.util.JavalinBindException;
 import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.Server;
@@ -17,7 +19,7 @@ import weekwright.desk.app.OneByOne;
 import weekwright.desk.app.Searches;
 import weekwright.desk.app.Shelf;
 import weekwright.desk.app.Trials;
-import weekwright.desk.view.PlanPages;
+import weekwright.desk.view.plan.PlanPages;
 
 /** The page's server. It listens on this machine only. */
 public final class Desk implements AutoCloseable {
@@ -65,7 +67,7 @@ public final class Desk implements AutoCloseable {
         tellCacheLines();
         Desk desk = new Desk(shelf, port, tell);
         try {
-            desk.server.start();
+            startQuietly(desk.server);
         } catch (JavalinBindException e) {
             throw new FileFault("Port " + port + " is taken by another program: give another, such as --port 0", e);
         }
@@ -83,6 +85,18 @@ public final class Desk implements AutoCloseable {
     /** Where it listens. */
     public int port() {
         return server.port();
+    }
+
+    /** What the library has to say of a port that is taken is said once, in a coach's words, by whoever asked for it. */
+    private static void startQuietly(Javalin server) {
+        Logger library = Logger.getLogger(Javalin.class.getName());
+        Level before = library.getLevel();
+        library.setLevel(Level.OFF);
+        try {
+            server.start();
+        } finally {
+            library.setLevel(before);
+        }
     }
 
     /** The address that opens it once. */

@@ -5,8 +5,8 @@ import io.javalin.http.Context;
 import java.util.List;
 import weekwright.desk.app.FileFault;
 import weekwright.desk.app.InputFault;
-import weekwright.desk.view.Notice;
-import weekwright.desk.view.Notice.Way;
+import weekwright.desk.view.page.Notice;
+import weekwright.desk.view.page.Notice.Way;
 
 /** What a coach is told where something could not be done. Nothing is written into a log: it could hold names. */
 final class Faults {

@@ -6,7 +6,7 @@ import weekwright.desk.app.Workplace;
 import weekwright.desk.app.Workplace.Seen;
 import weekwright.desk.form.Editable;
 import weekwright.desk.store.Outcome;
-import weekwright.desk.view.FormPage;
+import weekwright.desk.view.page.FormPage;
 
 /**
  * What all forms go through: shown, checked as one types, rows added and taken out, saved or the thing taken out.

@@ -9,9 +9,9 @@ import weekwright.desk.form.Form;
 import weekwright.desk.form.Knowns;
 import weekwright.desk.form.Part;
 import weekwright.desk.store.Outcome;
-import weekwright.desk.view.FormField;
-import weekwright.desk.view.FormPage;
-import weekwright.desk.view.KnownsPage;
+import weekwright.desk.view.page.FormField;
+import weekwright.desk.view.page.FormPage;
+import weekwright.desk.view.page.KnownsPage;
 
 /** What a coach knows and wants: lists of it, and a form for each thing. */
 final class KnownRoutes extends FormRoutes<Form> {

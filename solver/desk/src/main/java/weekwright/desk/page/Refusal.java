@@ -1,8 +1,8 @@
 package weekwright.desk.page;
 
 import java.util.List;
-import weekwright.desk.view.Notice;
-import weekwright.desk.view.Notice.Way;
+import weekwright.desk.view.page.Notice;
+import weekwright.desk.view.page.Notice.Way;
 
 /** A request that is not done, with what the coach is told. */
 final class Refusal extends RuntimeException {

@@ -7,7 +7,7 @@ import java.util.function.Consumer;
 import weekwright.desk.app.Search;
 import weekwright.desk.app.Searches;
 import weekwright.desk.app.Workplace;
-import weekwright.desk.view.SearchStrip;
+import weekwright.desk.view.search.SearchStrip;
 
 /** Begins a search, shows how it goes, ends it. */
 final class SearchRoutes {

@@ -15,12 +15,12 @@ import weekwright.desk.app.Inputs;
 import weekwright.desk.app.Searches;
 import weekwright.desk.app.Shelf;
 import weekwright.desk.store.Contents;
-import weekwright.desk.view.StartPage;
-import weekwright.desk.view.StartPage.BlankForm;
-import weekwright.desk.view.StartPage.DemoCard;
-import weekwright.desk.view.StartPage.Link;
-import weekwright.desk.view.StartPage.Way;
-import weekwright.desk.view.StartPages;
+import weekwright.desk.view.page.StartPage;
+import weekwright.desk.view.page.StartPage.BlankForm;
+import weekwright.desk.view.page.StartPage.DemoCard;
+import weekwright.desk.view.page.StartPage.Link;
+import weekwright.desk.view.page.StartPage.Way;
+import weekwright.desk.view.page.StartPages;
 import weekwright.model.scenario.Scenario;
 import weekwright.scenarios.Scenarios;
 

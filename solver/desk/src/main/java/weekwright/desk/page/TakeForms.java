@@ -16,8 +16,8 @@ import weekwright.desk.intake.Preview;
 import weekwright.desk.intake.Row;
 import weekwright.desk.intake.Wanted;
 import weekwright.desk.intake.What;
-import weekwright.desk.view.TakePage;
-import weekwright.desk.view.TakePage.Answer;
+import weekwright.desk.view.page.TakePage;
+import weekwright.desk.view.page.TakePage.Answer;
 
 /** The form for what is taken in: what was sent, what is answered, what was understood. */
 final class TakeForms {

@@ -5,8 +5,8 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import io.javalin.http.Context;
 import java.util.Map;
-import weekwright.desk.view.Frame;
-import weekwright.desk.view.Notice;
+import weekwright.desk.view.page.Frame;
+import weekwright.desk.view.page.Notice;
 
 /** Fills templates. All text that comes from documents is escaped in them. */
 final class Templates {

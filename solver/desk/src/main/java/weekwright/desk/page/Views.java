@@ -8,10 +8,10 @@ import weekwright.desk.app.Search;
 import weekwright.desk.app.Searches;
 import weekwright.desk.app.Workplace;
 import weekwright.desk.app.Workplace.Seen;
-import weekwright.desk.view.Bargained;
-import weekwright.desk.view.Course;
-import weekwright.desk.view.Open;
-import weekwright.desk.view.SearchLine;
+import weekwright.desk.view.search.Bargained;
+import weekwright.desk.view.search.Course;
+import weekwright.desk.view.search.SearchLine;
+import weekwright.desk.view.week.Open;
 import weekwright.engine.explain.Traded;
 
 /** Hands what the desk works on over to be shown. */

@@ -32,12 +32,12 @@ public final class Dates {
     }
 
     /** E.g. {@code 9 Feb}. */
-    static String dayOfMonth(LocalDate date) {
+    public static String dayOfMonth(LocalDate date) {
         return date.getDayOfMonth() + " " + month(date).substring(0, 3);
     }
 
     /** E.g. {@code Tue  9 Feb}: in columns the days stand below each other. */
-    static String dayInColumn(LocalDate date) {
+    public static String dayInColumn(LocalDate date) {
         return String.format(
                 Locale.ROOT,
                 "%s %2d %s",
@@ -66,7 +66,7 @@ public final class Dates {
     }
 
     /** E.g. {@code MD−2} two days before a match, {@code MD} on its day; empty where no match is near. */
-    static String matchDay(@Nullable Integer distance) {
+    public static String matchDay(@Nullable Integer distance) {
         if (distance == null) {
             return "";
         }
@@ -74,23 +74,23 @@ public final class Dates {
     }
 
     /** A number with one decimal at most: {@code 12.4}, {@code 3}. */
-    static String number(double value) {
+    public static String number(double value) {
         String text = decimal(value);
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }
 
     /** A number with one decimal: {@code 3.0}. */
-    static String decimal(double value) {
+    public static String decimal(double value) {
         return String.format(Locale.ROOT, "%.1f", value);
     }
 
     /** A number as it is: {@code 0.25}, {@code 72}. */
-    static String exact(double value) {
+    public static String exact(double value) {
         return value == Math.rint(value) ? String.format(Locale.ROOT, "%.0f", value) : Double.toString(value);
     }
 
     /** A whole number with its thousands apart: {@code 1,830,000}. */
-    static String grouped(long value) {
+    public static String grouped(long value) {
         return String.format(Locale.ROOT, "%,d", value);
     }
 
@@ -100,13 +100,13 @@ public final class Dates {
     }
 
     /** A length of time, e.g. {@code 1 h 30 min}, {@code 2 h}, {@code 45 min}. */
-    static String hours(int minutes) {
+    public static String hours(int minutes) {
         String rest = minutes % 60 == 0 ? "" : minutes % 60 + " min";
         return minutes < 60 ? minutes + " min" : minutes / 60 + " h" + (rest.isEmpty() ? "" : " " + rest);
     }
 
     /** E.g. {@code Tue}. */
-    static String weekday(LocalDate date) {
+    public static String weekday(LocalDate date) {
         return WEEKDAYS.get(date.getDayOfWeek().getValue() - 1);
     }
 

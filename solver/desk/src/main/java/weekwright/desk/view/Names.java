@@ -9,7 +9,6 @@ import weekwright.model.catalogue.Catalogue;
 import weekwright.model.catalogue.Family;
 import weekwright.model.catalogue.Variant;
 import weekwright.model.rulebook.Rule;
-import weekwright.model.rulebook.RuleSettings;
 import weekwright.model.rulebook.Rulebook;
 import weekwright.model.scenario.Facility;
 import weekwright.model.scenario.Group;
@@ -22,11 +21,9 @@ public final class Names {
     private final Map<String, String> groups;
     private final Map<String, String> facilities;
     private final Map<String, String> staff;
-    private final Scenario scenario;
 
     /** The labels of a scenario. */
     public Names(Scenario scenario) {
-        this.scenario = scenario;
         catalogue = Catalogue.builtIn().with(scenario.catalogue());
         groups = labels(scenario.groups(), Group::id, Group::label);
         facilities = labels(scenario.facilities(), Facility::id, Facility::label);
@@ -69,33 +66,6 @@ public final class Names {
                         .map(Variant::label)
                         .findFirst()
                         .orElse(id);
-    }
-
-    /** The title of a rule that was changed, and for whom where it was not for all. */
-    String changedRule(String id) {
-        List<String> by = changedOnlyFor(id).stream().map(Group::label).toList();
-        return by.isEmpty() ? rule(id) : rule(id) + " (" + String.join(", ", by) + ")";
-    }
-
-    /** The same with the way to where it stands. */
-    WeekPage.Softened softened(String id) {
-        List<Group> by = changedOnlyFor(id);
-        String of = by.isEmpty() ? "" : "?of=" + by.get(0).id();
-        Rule rule = Rulebook.builtIn().rule(id);
-        String how = RulesPages.changed(scenario, by.isEmpty() ? null : by.get(0), rule);
-        return new WeekPage.Softened(changedRule(id), how, of + "#rule-" + id);
-    }
-
-    /** The groups for which a rule was changed; none where it was for all. */
-    private List<Group> changedOnlyFor(String id) {
-        if (RuleSettings.of(Rulebook.builtIn(), scenario).softened().contains(id)) {
-            return List.of();
-        }
-        return scenario.groups().stream()
-                .filter(group -> RuleSettings.of(Rulebook.builtIn(), scenario, group)
-                        .softened()
-                        .contains(id))
-                .toList();
     }
 
     /** A session in words, by its id {@code group/family/week/n}. */

@@ -34,18 +34,18 @@ public final class Words {
     }
 
     /** A label without what is explained after a semicolon. */
-    static String brief(String label) {
+    public static String brief(String label) {
         int more = label.indexOf("; ");
         return more < 0 ? label : label.substring(0, more);
     }
 
     /** Words in a list: {@code a, b and c}. */
-    static String and(List<String> words) {
+    public static String and(List<String> words) {
         return joined(words, " and ");
     }
 
     /** Words in a list, the last after a word of its own. */
-    static String joined(List<String> words, String beforeLast) {
+    public static String joined(List<String> words, String beforeLast) {
         int last = words.size() - 1;
         return last < 1
                 ? String.join("", words)
@@ -53,7 +53,7 @@ public final class Words {
     }
 
     /** One letter a point of demand; each class has its own, so that it can be told without colour. */
-    static String mark(DayClass dayClass) {
+    public static String mark(DayClass dayClass) {
         return switch (dayClass) {
             case FREE -> " ";
             case LOW -> "░";
@@ -94,7 +94,7 @@ public final class Words {
     }
 
     /** Heading over what is broken at a level. */
-    static String heading(RuleLevel level) {
+    public static String heading(RuleLevel level) {
         return switch (level) {
             case MUST -> "What must hold and does not";
             case KEY -> "Key work that falls short";
@@ -105,7 +105,7 @@ public final class Words {
     }
 
     /** The totals in one sentence. */
-    static String verdict(Totals totals) {
+    public static String verdict(Totals totals) {
         List<String> parts = new ArrayList<>();
         parts.add(
                 totals.must() == 0
@@ -130,7 +130,7 @@ public final class Words {
     }
 
     /** How a plan was made. */
-    static String made(Solver solver) {
+    public static String made(Solver solver) {
         String time = solver.seconds() == null ? "" : " in " + Dates.number(solver.seconds()) + " s";
         return "Found with seed " + solver.seed() + " after " + Dates.grouped(solver.moves()) + " moves" + time + ".";
     }

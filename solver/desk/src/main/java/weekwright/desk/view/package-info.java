@@ -1,4 +1,7 @@
-/** What a coach reads, as records, and the writer that sets them on a terminal. */
+/**
+ * What a coach reads, as records. Here lies what all of it shares: names, dates and words; each kind of page or sheet has
+ * a package of its own.
+ */
 @NullMarked
 package weekwright.desk.view;
 

@@ -22,6 +22,15 @@ class NamedTest {
     }
 
     @Test
+    void what_may_be_an_id_of_earlier_days_stays_what_was_said() {
+        assertThat(Named.athletes(week).idOf("M. Pellor")).isEqualTo("a05");
+        assertThat(Named.athletes(week).idOf("a05")).isEqualTo("a05");
+        assertThat(Named.athletes(week).idOf("a99")).isEqualTo("a99");
+        assertThat(Named.facilities(week).idOf("weights room")).isEqualTo("gym");
+        assertThat(Named.staff(week).idOf("H. Wrenlow, speed")).isEqualTo("c1");
+    }
+
+    @Test
     void a_name_that_two_have_is_not_guessed_at() {
         Athlete first = week.athletes().get(0);
         Athlete second = new Athlete(

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import weekwright.desk.app.Planner;
-import weekwright.desk.view.Ink;
+import weekwright.desk.view.terminal.Ink;
 import weekwright.model.catalogue.Catalogue;
 import weekwright.model.document.Documents;
 import weekwright.model.rulebook.Rulebook;

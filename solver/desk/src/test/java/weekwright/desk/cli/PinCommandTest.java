@@ -68,11 +68,11 @@ class PinCommandTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource({
-        "start, start 2027-02-09T12:00 is held.",
-        "day, day 2027-02-09 is held.",
-        "facility, facility gym is held.",
+        "start, start Tue 9 Feb 12:00 is held.",
+        "day, day Tue 9 Feb is held.",
+        "facility, place Weights room is held.",
         "dose, dose full is held.",
-        "variant, variant back-squat is held."
+        "variant, lift Back squat is held."
     })
     void without_a_value_what_is_there_is_held(String kind, String said) {
         JsonNode pin = placement(pin(HEAVY, "--" + kind), HEAVY).get("pin");
@@ -84,11 +84,11 @@ class PinCommandTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource({
-        "start, start, 2027-02-10T12:30, start changes to 2027-02-10T12:30 and is held.",
-        "day, start, 2027-02-10T12:00, day changes to 2027-02-10 and is held.",
-        "facility, facility, pitch, facility changes to pitch and is held.",
+        "start, start, 2027-02-10T12:30, start changes to Wed 10 Feb 12:30 and is held.",
+        "day, start, 2027-02-10T12:00, day changes to Wed 10 Feb and is held.",
+        "facility, facility, pitch, place changes to Training pitch and is held.",
         "dose, dose, reduced, dose changes to reduced and is held.",
-        "variant, variant, box-squat, variant changes to box-squat and is held."
+        "variant, variant, box-squat, lift changes to Box squat and is held."
     })
     void with_a_value_it_is_moved_there_first(String kind, String field, String expected, String said) {
         String value = kind.equals("day") ? "2027-02-10" : expected;
@@ -111,7 +111,7 @@ class PinCommandTest {
                         .valueStream()
                         .map(finding -> finding.get("rule").asString()))
                 .contains("before-fixture");
-        assertThat(trial.err()).isEqualTo(HEAVY + ": start changes to 2027-02-12T13:00 and is held.\n");
+        assertThat(trial.err()).isEqualTo(HEAVY + ": start changes to Fri 12 Feb 13:00 and is held.\n");
     }
 
     @Test
@@ -121,7 +121,7 @@ class PinCommandTest {
         assertThat(placed.get("facility").asString()).isEqualTo("track");
         assertThat(placed.get("dose").asString()).isEqualTo("full");
         assertThat(placed.get("minutes").asInt()).isEqualTo(65);
-        assertThat(trial.err()).isEqualTo(SPEED + ": is placed, and its start 2027-02-11T10:00 is held.\n");
+        assertThat(trial.err()).isEqualTo(SPEED + ": is placed, and its start Thu 11 Feb 10:00 is held.\n");
     }
 
     @Test
@@ -133,15 +133,15 @@ class PinCommandTest {
 
         JsonNode in = pin(HEAVY, "--clear", "out");
         assertThat(leftOut(in, HEAVY).get("pin").isNull()).isTrue();
-        assertThat(trial.err()).isEqualTo(HEAVY + ": out is pinned no more.\n");
+        assertThat(trial.err()).isEqualTo(HEAVY + ": is held out no more.\n");
     }
 
     @Test
     void days_are_barred_one_by_one() {
         pin(HEAVY, "--not-day", "2027-02-11");
-        assertThat(trial.err()).isEqualTo(HEAVY + ": is barred on 2027-02-11.\n");
+        assertThat(trial.err()).isEqualTo(HEAVY + ": is barred on Thu 11 Feb.\n");
         JsonNode there = pin(HEAVY, "--not-day", "2027-02-09");
-        assertThat(trial.err()).isEqualTo(HEAVY + ": is barred on 2027-02-09, where it lies: a new search moves it.\n");
+        assertThat(trial.err()).isEqualTo(HEAVY + ": is barred on Tue 9 Feb, where it lies: a new search moves it.\n");
         assertThat(placement(there, HEAVY)
                         .get("pin")
                         .get("notDays")
@@ -155,7 +155,7 @@ class PinCommandTest {
 
         pin(HEAVY, "--day");
         pin(HEAVY, "--not-day", "2027-02-09");
-        assertThat(trial.err()).isEqualTo(HEAVY + ": is barred on 2027-02-09, where it is held.\n");
+        assertThat(trial.err()).isEqualTo(HEAVY + ": is barred on Tue 9 Feb, where it is held.\n");
         pin(SPEED, "--not-day", "2027-02-12");
         assertThat(leftOut(pin(SPEED, "--not-day", "2027-02-10"), SPEED)
                         .get("pin")
@@ -180,6 +180,22 @@ class PinCommandTest {
     }
 
     @Test
+    void a_place_a_lead_and_a_start_may_be_given_as_a_coach_says_them() {
+        assertThat(placement(pin(HEAVY, "--facility", "weights room"), HEAVY)
+                        .get("facility")
+                        .asString())
+                .isEqualTo("gym");
+        assertThat(placement(pin(HEAVY, "--lead", "A. Corrigate, strength"), HEAVY)
+                        .get("lead")
+                        .asString())
+                .isEqualTo("c2");
+        assertThat(placement(pin(HEAVY, "--start", "2027-02-10 12:30"), HEAVY)
+                        .get("start")
+                        .asString())
+                .isEqualTo("2027-02-10T12:30");
+    }
+
+    @Test
     void the_plan_is_shown_and_written_where_that_is_asked() throws Exception {
         Path in = Files.writeString(folder.resolve("plan.json"), PLAN);
         Path file = folder.resolve("pinned.json");
@@ -187,14 +203,14 @@ class PinCommandTest {
 
         assertThat(trial.run(pin)).isZero();
         assertThat(trial.err())
-                .isEqualTo(HEAVY + ": variant back-squat is held.\nNothing is written: give -o PLAN to keep it.\n");
+                .isEqualTo(HEAVY + ": lift Back squat is held.\nNothing is written: give -o PLAN to keep it.\n");
         assertThat(trial.out()).contains("Heavy lower, knee-dominant  Weights room    Back squat · ", "pinned: lift\n");
 
         String[] kept = java.util.Arrays.copyOf(pin, pin.length + 2);
         kept[pin.length] = "-o";
         kept[pin.length + 1] = file.toString();
         assertThat(trial.run(kept)).isZero();
-        assertThat(trial.err()).isEqualTo(HEAVY + ": variant back-squat is held.\nWritten into " + file + ".\n");
+        assertThat(trial.err()).isEqualTo(HEAVY + ": lift Back squat is held.\nWritten into " + file + ".\n");
         assertThat(trial.run("check", "demo:one-match", file.toString())).isZero();
     }
 
@@ -225,10 +241,10 @@ class PinCommandTest {
     void nothing_to_hold_is_said() {
         pin("first-squad/trunk-and-balance/2027-02-08/1", "--start", "2027-02-09T10:00");
         assertThat(refused("first-squad/trunk-and-balance/2027-02-08/1", "--variant"))
-                .isEqualTo("first-squad/trunk-and-balance/2027-02-08/1 has no variant to hold: there is none to"
-                        + " name\n");
+                .isEqualTo(
+                        "first-squad/trunk-and-balance/2027-02-08/1 has no lift to hold: there is none to" + " name\n");
         assertThat(refused("first-squad/trunk-and-balance/2027-02-08/1", "--facility"))
-                .startsWith("first-squad/trunk-and-balance/2027-02-08/1 has no facility to hold: name one of ");
+                .startsWith("first-squad/trunk-and-balance/2027-02-08/1 has no place to hold: name one of ");
         assertThat(refused(HEAVY))
                 .isEqualTo("nothing is said of what to pin: give one of --start, --day, --facility, --lead, --dose,"
                         + " --variant, --out, --not-day and --clear\n");

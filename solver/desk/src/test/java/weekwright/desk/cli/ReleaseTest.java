@@ -41,7 +41,7 @@ class ReleaseTest {
         List<String> named = start.substring(start.indexOf("WHAT LIES HERE"))
                 .lines()
                 .skip(1)
-                .flatMap(line -> Stream.of(line.split(" {2,}")[0].split(", ")))
+                .flatMap(line -> Stream.of(line.split(" {2,}", -1)[0].split(", ", -1)))
                 .toList();
 
         assertThat(packed).contains("START.txt").hasSize(named.size() + 1).containsAll(named);
@@ -51,7 +51,7 @@ class ReleaseTest {
     void the_commands_of_its_first_page_are_known() throws IOException {
         List<String> commands = Files.readAllLines(FILES.resolve("START.txt")).stream()
                 .filter(line -> line.startsWith("    weekwright "))
-                .map(line -> line.strip().split("\\s+")[1])
+                .map(line -> line.strip().split("\\s+", -1)[1])
                 .toList();
 
         assertThat(commands).contains("desk", "propose");

@@ -9,7 +9,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import weekwright.desk.app.Planner;
-import weekwright.desk.view.Ink;
+import weekwright.desk.view.terminal.Ink;
 
 /** Runs commands as a terminal would, and keeps what they say. */
 final class Trial {

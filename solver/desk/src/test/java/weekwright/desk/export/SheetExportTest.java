@@ -12,14 +12,14 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
-import weekwright.desk.view.SheetPage;
-import weekwright.desk.view.SheetPage.Block;
-import weekwright.desk.view.SheetPage.Lane;
-import weekwright.desk.view.SheetPage.Line;
-import weekwright.desk.view.SheetPage.Part;
-import weekwright.desk.view.SheetPage.Row;
-import weekwright.desk.view.SheetPage.Step;
-import weekwright.desk.view.SheetPage.Table;
+import weekwright.desk.view.sheet.SheetPage;
+import weekwright.desk.view.sheet.SheetPage.Block;
+import weekwright.desk.view.sheet.SheetPage.Lane;
+import weekwright.desk.view.sheet.SheetPage.Line;
+import weekwright.desk.view.sheet.SheetPage.Part;
+import weekwright.desk.view.sheet.SheetPage.Row;
+import weekwright.desk.view.sheet.SheetPage.Step;
+import weekwright.desk.view.sheet.SheetPage.Table;
 
 /** Day sheets as pages and on paper. */
 class SheetExportTest {

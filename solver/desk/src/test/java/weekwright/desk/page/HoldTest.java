@@ -6,19 +6,20 @@ import java.net.URLEncoder;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weekwright.desk.Planned;
-import weekwright.model.plan.Plan;
 import weekwright.model.scenario.Scenario;
 import weekwright.scenarios.Scenarios;
 
 /** A session in the hand: what each start would do, before it is dropped; where it is put; what is pinned. */
 class HoldTest {
     private static final String SQUAT = "first-squad/heavy-lower-knee/2027-02-08/1";
+    private static final String TRUNK = "first-squad/trunk-and-balance/2027-02-08/1";
     private static final String LOOK = "week=1&by=group";
 
     @TempDir
@@ -26,12 +27,11 @@ class HoldTest {
 
     private Browser browser;
     private Scenario scenario;
-    private Plan plan;
 
     @BeforeEach
     void open() throws Exception {
         scenario = Scenarios.read("one-match");
-        plan = Planned.week(place, "week", scenario, 5_000);
+        Planned.week(place, "week", scenario, 5_000);
         browser = Browser.in(place);
         browser.get("/w/week");
     }
@@ -190,6 +190,60 @@ class HoldTest {
                 "/w/week/pin", "session", SQUAT, "kind", kind, "clear", clear, "revision", "" + revision, "look", LOOK);
         assertThat(answer.statusCode()).as(kind + answer.body()).isEqualTo(303);
         return answer;
+    }
+
+    @Test
+    void another_lead_and_another_lift_are_taken_and_kept_and_a_day_is_barred() {
+        String held = hold(SQUAT, 1, "").body();
+        assertThat(held).doesNotContain("change-lead");
+        assertThat(others(hold(TRUNK, 1, "").body(), "lead")).containsExactly("c1 H. Wrenlow, speed");
+        assertThat(others(held, "variant")).contains("box-squat Box squat").noneMatch(it -> it.contains("Back squat"));
+        assertThat(others(held, "not-day")).hasSize(7).contains("2027-02-11 Thu 11 Feb");
+
+        change(TRUNK, "lead", "c1", 1);
+        change(SQUAT, "variant", "box-squat", 2);
+        change(SQUAT, "not-day", "2027-02-11", 3);
+
+        String after = hold(SQUAT, 4, "").body();
+        assertThat(after).contains("Weights room, Box squat, A. Corrigate, strength.");
+        assertThat(after)
+                .contains(
+                        "Let go of <span dir=\"auto\">this lift, Box squat</span>",
+                        "Let go of <span dir=\"auto\">off Thu 11 Feb</span>");
+        assertThat(others(after, "not-day")).hasSize(6);
+        assertThat(hold(TRUNK, 4, "").body())
+                .contains("Let go of <span dir=\"auto\">this lead, H. Wrenlow, speed</span>");
+        assertThat(browser.get("/w/week/history").body())
+                .contains(
+                        "Trunk, balance, stability of First squad: lead changes to H. Wrenlow, speed and is held",
+                        "Heavy lower, knee-dominant of First squad: lift changes to Box squat and is held",
+                        "Heavy lower, knee-dominant of First squad: is barred on Thu 11 Feb");
+    }
+
+    /** What may be chosen instead, each with its value. */
+    private static List<String> others(String held, String kind) {
+        String list = held.replaceFirst("(?s).*<select id=\"change-" + kind + "\"[^>]*>(.*?)</select>.*", "$1");
+        return Pattern.compile("value=\"([^\"]*)\">([^<]*)<")
+                .matcher(list)
+                .results()
+                .map(option -> option.group(1) + " " + option.group(2))
+                .toList();
+    }
+
+    private void change(String session, String kind, String value, int revision) {
+        HttpResponse<String> answer = browser.post(
+                "/w/week/pin",
+                "session",
+                session,
+                "kind",
+                kind,
+                "value",
+                value,
+                "revision",
+                "" + revision,
+                "look",
+                LOOK);
+        assertThat(answer.statusCode()).as(kind + answer.body()).isEqualTo(303);
     }
 
     @Test

@@ -57,6 +57,9 @@ class KnownTest extends OneWeek {
         assertThat(added.label()).isEqualTo("Cup tie, away");
         assertThat(added.travel().backMinutes()).isEqualTo(80);
         assertThat(browser.get("/w/w/history").body()).contains("Cup tie, away added");
+        assertThat(browser.get("/w/w/knowns").body())
+                .as("fixtures are listed by their time")
+                .containsSubsequence("League round 21, home", "Cup tie, away", "League round 22, away");
     }
 
     @Test

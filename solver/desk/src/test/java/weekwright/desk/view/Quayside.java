@@ -32,7 +32,7 @@ import weekwright.model.scenario.Travel;
 
 /** A small invented club with a match on Saturday, and parts of plans for it. */
 public final class Quayside {
-    static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
+    public static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
 
     private Quayside() {}
 
@@ -84,16 +84,16 @@ public final class Quayside {
         return new Facility(id, label, List.of(), null, null, List.of(), List.of());
     }
 
-    static Group group(String id, String label) {
+    public static Group group(String id, String label) {
         return new Group(
                 id, label, null, null, null, 18, 0.8, List.of(), List.of(), null, List.of(), Map.of(), List.of());
     }
 
-    static List<Group> oneSquad() {
+    public static List<Group> oneSquad() {
         return List.of(group("squad", "Match squad"));
     }
 
-    static Placement session(String family, String start, int minutes, @Nullable String facility, Dose dose) {
+    public static Placement session(String family, String start, int minutes, @Nullable String facility, Dose dose) {
         return new Placement(
                 "squad/" + family + "/2027-03-01/1",
                 "squad",
@@ -107,7 +107,7 @@ public final class Quayside {
                 null);
     }
 
-    static Placement withLift(Placement placement, String variant) {
+    public static Placement withLift(Placement placement, String variant) {
         return new Placement(
                 placement.id(),
                 placement.group(),
@@ -121,7 +121,7 @@ public final class Quayside {
                 placement.pin());
     }
 
-    static Placement pinned(Placement placement, String lead, Pin pin) {
+    public static Placement pinned(Placement placement, String lead, Pin pin) {
         return new Placement(
                 placement.id(),
                 placement.group(),
@@ -135,7 +135,7 @@ public final class Quayside {
                 pin);
     }
 
-    static DayPicture day(int index, @Nullable Integer matchDay, DayClass dayClass, double demand, double load) {
+    public static DayPicture day(int index, @Nullable Integer matchDay, DayClass dayClass, double demand, double load) {
         return new DayPicture("squad", MONDAY.plusDays(index), matchDay, demand, load, dayClass);
     }
 
@@ -153,12 +153,12 @@ public final class Quayside {
                 findings);
     }
 
-    static Judged clean(List<DayPicture> days, Placement... placements) {
+    public static Judged clean(List<DayPicture> days, Placement... placements) {
         return new Judged(
                 plan(new Totals(0, 0, 0, 0), List.of(placements), List.of(), List.of()), List.of("free-day"), days);
     }
 
-    static Finding finding(RuleLevel level, double cost, String text, @Nullable String help) {
+    public static Finding finding(RuleLevel level, double cost, String text, @Nullable String help) {
         return new Finding(
                 "free-day",
                 "A free day each week",
@@ -183,7 +183,7 @@ public final class Quayside {
                 null);
     }
 
-    static List<DayPicture> week() {
+    public static List<DayPicture> week() {
         List<DayPicture> days = new ArrayList<>();
         days.add(day(0, -5, DayClass.FREE, 0, 0));
         days.add(day(1, -4, DayClass.HIGH, 8.6, 655));
@@ -195,7 +195,7 @@ public final class Quayside {
         return days;
     }
 
-    static Moment at(String text) {
+    public static Moment at(String text) {
         return Moment.parse(text);
     }
 }

@@ -19,13 +19,9 @@ import weekwright.model.scenario.Moment;
 
 /** Says of one session what every other time, place and dose would do, and day by day why it does not lie there. */
 public final class WhyNots {
-    private static final int MOST_REASONS = 2;
-
     private final Problem problem;
     private final Judge judge;
     private final WhatIf whatIf;
-    private final Names names;
-    private final Wording wording;
     private final List<Fact> standing;
 
     /** Answers about a plan: each session at its place, by session. */
@@ -33,8 +29,6 @@ public final class WhyNots {
         this.problem = problem;
         judge = Judge.of(problem, at);
         whatIf = new WhatIf(problem, judge);
-        names = new Names(problem);
-        wording = new Wording(problem);
         standing = FactSink.all(problem, judge);
     }
 
@@ -88,19 +82,8 @@ public final class WhyNots {
                         && problem.calendar.moment(one.at().start).equals(start)
                         && Objects.equals(place(one.at()), facility))
                 .findFirst()
-                .map(one -> said(session, one))
+                .map(words(session)::said)
                 .orElse(null);
-    }
-
-    private String said(Session session, Tried one) {
-        if (one.at() == judge.at(session)) {
-            return "It lies here now.";
-        }
-        String price = one.effect().possible() ? Prices.said(one.change()) : "not possible";
-        String because = one.change().compareLevels(new Cost()) < 0
-                ? gains(one, MOST_REASONS)
-                : sentences(session, one, MOST_REASONS);
-        return Character.toUpperCase(price.charAt(0)) + price.substring(1) + (because.isEmpty() ? "." : ". " + because);
     }
 
     /** The answer for a session, on all days of its week or on one of them. */
@@ -108,11 +91,12 @@ public final class WhyNots {
         List<Tried> all = tried(session).stream()
                 .filter(one -> onlyDay == null || one.at().day == onlyDay)
                 .toList();
+        WhyNotWords words = words(session);
         int first = 7 * session.week;
         List<WhyNotDay> days = new ArrayList<>();
         for (int day = first; day < first + problem.calendar.daysIn(session.week); day++) {
             if (onlyDay == null || day == onlyDay) {
-                days.add(day(session, day, onDay(all, day)));
+                days.add(day(words, day, onDay(all, day)));
             }
         }
         Stimulus now = judge.at(session);
@@ -120,9 +104,9 @@ public final class WhyNots {
                 session.id,
                 now == null ? null : spot(now),
                 whatIf.before().totals(),
-                all.stream().map(one -> option(session, one)).toList(),
+                all.stream().map(one -> option(words, one)).toList(),
                 days,
-                text(session, all));
+                words.text(all));
     }
 
     /** Where it stands is one of the options, off the grid or not. */
@@ -163,7 +147,17 @@ public final class WhyNots {
                 : problem.facilities.get(at.facility).facility.id();
     }
 
-    private WhyNotOption option(Session session, Tried one) {
+    private WhyNotDay day(WhyNotWords words, int day, List<Tried> tried) {
+        List<Tried> possible = WhyNotWords.possible(tried);
+        WhyNotOption best = possible.isEmpty() ? null : option(words, words.best(possible));
+        return new WhyNotDay(problem.calendar.date(day), best, words.day(day, tried));
+    }
+
+    private WhyNotWords words(Session session) {
+        return new WhyNotWords(problem, judge, whatIf, standing, session);
+    }
+
+    private WhyNotOption option(WhyNotWords words, Tried one) {
         boolean possible = one.effect().possible();
         return new WhyNotOption(
                 problem.calendar.moment(one.at().start),
@@ -173,134 +167,6 @@ public final class WhyNots {
                 one.change().totals(),
                 one.effect().breaks(),
                 one.effect().clears(),
-                possible ? null : sentences(session, one, 1));
-    }
-
-    /** The gravest reasons why an option is dearer, in sentences; empty where nothing is. */
-    private String sentences(Session session, Tried one, int most) {
-        List<Broken> reasons = one.effect().reasons();
-        return reasons.isEmpty() ? "" : sentences(whatIf.facts(session, one.at()), reasons, most);
-    }
-
-    /** What an option would put right, gravest first. */
-    private String gains(Tried one, int most) {
-        return sentences(standing, one.effect().gains(), most);
-    }
-
-    private String sentences(List<Fact> facts, List<Broken> some, int most) {
-        return String.join(
-                " ",
-                some.stream()
-                        .limit(most)
-                        .map(broken -> wording.text(fact(facts, broken.key())))
-                        .toList());
-    }
-
-    private static Fact fact(List<Fact> facts, Key key) {
-        return facts.stream().filter(fact -> fact.key().equals(key)).findFirst().orElseThrow();
-    }
-
-    private WhyNotDay day(Session session, int day, List<Tried> tried) {
-        String head = names.day(day) + MatchDays.inBrackets(session.group, day) + ": ";
-        List<Tried> possible =
-                tried.stream().filter(one -> one.effect().possible()).toList();
-        if (tried.isEmpty()) {
-            String text = session.group.group.label() + " has no free hours that are long enough.";
-            return new WhyNotDay(problem.calendar.date(day), null, head + text);
-        }
-        if (possible.isEmpty()) {
-            Tried nearest = tried.stream()
-                    .min(Comparator.comparingInt(Tried::musts).thenComparing(one -> one.change(), Cost::compareLevels))
-                    .orElseThrow();
-            String text = "not possible; at " + names.time(nearest.at()) + ", which comes nearest: "
-                    + sentences(session, nearest, 1);
-            return new WhyNotDay(problem.calendar.date(day), null, head + text);
-        }
-        Tried best = best(session, possible);
-        return new WhyNotDay(
-                problem.calendar.date(day), option(session, best), head + possible(session, possible, best));
-    }
-
-    /** What costs least; of equals where it stands, then what resembles that, then the earliest. */
-    private Tried best(Session session, List<Tried> some) {
-        Stimulus now = judge.at(session);
-        return some.stream()
-                .min(Comparator.comparing((Tried one) -> one.change(), Cost::compareLevels)
-                        .thenComparing(one -> one.at() != now)
-                        .thenComparing(one -> now != null && one.at().day != now.day)
-                        .thenComparing(one -> now != null && one.at().dose != now.dose)
-                        .thenComparing(one -> now != null && one.at().facility != now.facility)
-                        .thenComparing(one -> one.at().dose)
-                        .thenComparing(one -> one.at().start))
-                .orElseThrow();
-    }
-
-    private String possible(Session session, List<Tried> possible, Tried best) {
-        Stimulus now = judge.at(session);
-        boolean here = now != null && possible.get(0).at().day == now.day;
-        if (here && best.at() == now) {
-            return "it lies here now, at " + names.time(now) + "; nothing else on this day is better.";
-        }
-        String because = best.change().compareLevels(new Cost()) < 0
-                ? gains(best, MOST_REASONS)
-                : sentences(session, best, MOST_REASONS);
-        return when(session, possible, best, here) + ", " + Prices.said(best.change())
-                + (because.isEmpty() ? "." : ": " + because);
-    }
-
-    private String when(Session session, List<Tried> possible, Tried best, boolean here) {
-        String where = where(session, best.at());
-        if (here) {
-            return "it lies here now, at " + names.time(Objects.requireNonNull(judge.at(session))) + "; best at "
-                    + where;
-        }
-        List<Integer> starts = starts(possible);
-        return starts.size() == 1
-                ? "can only start at " + where
-                : "can start " + new StartTimes(problem).said(starts) + "; best at " + where;
-    }
-
-    private static List<Integer> starts(List<Tried> some) {
-        return some.stream().map(one -> one.at().start).distinct().sorted().toList();
-    }
-
-    /** The time, with place and dose where these are not what goes without saying. */
-    private String where(Session session, Stimulus at) {
-        Stimulus now = judge.at(session);
-        boolean samePlace = now != null && now.facility == at.facility;
-        String place = samePlace || at.facility < 0
-                ? ""
-                : ", " + problem.facilities.get(at.facility).facility.label();
-        boolean sameDose = now != null && now.dose == at.dose;
-        return names.time(at) + place + (sameDose || at.dose == fullest(session) ? "" : ", " + at.dose.id() + " dose");
-    }
-
-    private static Dose fullest(Session session) {
-        return session.aim == null ? Dose.FULL : session.aim.fullest;
-    }
-
-    private String text(Session session, List<Tried> all) {
-        Stimulus now = judge.at(session);
-        String what = session.family.family.label() + " of " + session.group.group.label();
-        String stands = now == null
-                ? what + " is left out in " + names.week(7 * session.week) + "."
-                : what + " lies on " + Names.moment(problem.calendar.moment(now.start)) + "."
-                        + (session.pin.isNone() ? "" : " It is pinned; the answer looks past the pin.");
-        List<Tried> possible = all.stream()
-                .filter(one -> one.effect().possible() && one.at() != now)
-                .toList();
-        if (possible.isEmpty()) {
-            boolean others = all.stream().anyMatch(one -> one.at() != now);
-            return stands
-                    + (others
-                            ? " Everything else breaks something that must hold."
-                            : " There is no other start for it.");
-        }
-        Tried best = best(session, possible);
-        boolean better = best.change().compareLevels(new Cost()) < 0;
-        String day = names.day(best.at().day) + " " + where(session, best.at());
-        return stands
-                + (better ? " Better would be " : now == null ? " The best that it could have: " : " Best elsewhere: ")
-                + day + ", " + Prices.said(best.change()) + ".";
+                possible ? null : words.reasons(one, 1));
     }
 }

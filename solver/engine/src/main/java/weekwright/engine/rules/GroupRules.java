@@ -34,8 +34,7 @@ import weekwright.engine.rules.LoadRules.PathwayNeglected;
 import weekwright.engine.rules.LoadRules.ReturnDose;
 import weekwright.engine.rules.LoadRules.SpeedExposure;
 import weekwright.engine.rules.PackRules.CollegeDay;
-import weekwright.engine.rules.PackRules.CollegeInSeason;
-import weekwright.engine.rules.PackRules.CollegeOutOfSeason;
+import weekwright.engine.rules.PackRules.CollegeWeek;
 import weekwright.engine.rules.PackRules.Youth;
 import weekwright.engine.rules.PlaceAndTimeRules.FacilityFits;
 import weekwright.engine.rules.PlaceAndTimeRules.FacilityOpen;
@@ -156,8 +155,8 @@ public final class GroupRules {
                 new HighDaysMost(s),
                 new HighDaysLeast(s),
                 new HighDaysTarget(s),
-                new CollegeInSeason(s),
-                new CollegeOutOfSeason(s),
+                new CollegeWeek("college-in-season", s),
+                new CollegeWeek("college-out-of-season", s),
                 new Youth(s)));
         loads = on(List.of(new LoadOfWeek(s), new LoadSpread(s), new LoadRatioOfWeek(s)));
         fixture = on(List.of(new LoadFallsToFixture(s), new FreeDayPlace(s)));

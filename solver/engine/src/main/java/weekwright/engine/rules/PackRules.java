@@ -91,13 +91,14 @@ final class PackRules {
         return view.group().fixtureOn(day) ? minutes : 0;
     }
 
-    /** The week of a college athlete in season. */
-    static final class CollegeInSeason extends OfWeek {
+    /** The week of a college athlete, in season or out of it; a competition counts as in season in both. */
+    static final class CollegeWeek extends OfWeek {
         private final int most = minutes("weekHours");
-        private final int competition = minutes("competitionHours");
+        private final int competition;
 
-        CollegeInSeason(RuleSettings settings) {
-            super("college-in-season", settings);
+        CollegeWeek(String id, RuleSettings settings) {
+            super(id, settings);
+            competition = (int) Math.round(60 * settings.number("college-in-season", "competitionHours"));
         }
 
         @Override
@@ -130,27 +131,6 @@ final class PackRules {
                 addMinutes(view, breach, cohort, minutes, most, !state.placed);
             }
             report(sink, view, breach);
-        }
-    }
-
-    /** The week of a college athlete out of season; a competition counts as in season. */
-    static final class CollegeOutOfSeason extends OfWeek {
-        private final int most = minutes("weekHours");
-        private final int competition;
-
-        CollegeOutOfSeason(RuleSettings settings) {
-            super("college-out-of-season", settings);
-            competition = (int) Math.round(60 * settings.number("college-in-season", "competitionHours"));
-        }
-
-        @Override
-        int mostMinutes(GroupView view, int first) {
-            return most;
-        }
-
-        @Override
-        int fixtureMinutes(GroupView view, int day) {
-            return competition(view, day, competition);
         }
     }
 
