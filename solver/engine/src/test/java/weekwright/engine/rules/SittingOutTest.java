@@ -166,6 +166,26 @@ class SittingOutTest {
         assertThat(sitOut(fourHighDaysForAll(club(ash(), null, "2027-03-02T18:00"))))
                 .as("a shift is not felt")
                 .isEmpty();
+        Squad bench = squad().athlete("ash", Squad.ID, "sprinters")
+                .fixture("tie", "2027-03-02T19:00")
+                .of("sprinters")
+                .expecting("ash", 0);
+        assertThat(sitOut(fourHighDaysForAll(bench).group("sprinters").heads(8)))
+                .as("nor is a match from the bench")
+                .isEmpty();
+    }
+
+    /** Twenty short visits to the physio between eight and noon are one visit to the eye of the rule. */
+    @Test
+    void a_day_full_of_small_things_is_read_whole() {
+        Squad squad = ash();
+        for (int minute = 0; minute < 200; minute += 10) {
+            String at = "2027-03-02T" + (8 + minute / 60 < 10 ? "0" : "") + (8 + minute / 60) + ":" + minute % 60 / 10
+                    + "0";
+            club(squad, "mobility", at).lasting(5);
+        }
+        assertThat(sitOut(squad.placed("technique", "2027-03-02T14:00"))).isEmpty();
+        assertThat(sitOut(squad.placed("tempo-run", "2027-03-02T18:00"))).containsExactly("ash");
     }
 
     private static Squad clubs(String... days) {
