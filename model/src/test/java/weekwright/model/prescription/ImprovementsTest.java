@@ -211,4 +211,16 @@ class ImprovementsTest {
                 .extracting(one -> one.mark().date().toString())
                 .containsOnly("2027-02-09");
     }
+
+    @Test
+    void a_run_of_more_than_100_m_begins_standing() {
+        Improvement one = found("small-sided-games", Timing.ELECTRONIC, run(150, "18.2"))
+                .better()
+                .get(0);
+
+        assertThat(one.mark().start()).isEqualTo(SprintStart.STANDING);
+        assertThat(found("small-sided-games", Timing.ELECTRONIC, run(100, "12.2"))
+                        .unused())
+                .hasSize(1);
+    }
 }
