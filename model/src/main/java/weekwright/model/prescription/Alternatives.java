@@ -23,6 +23,7 @@ public final class Alternatives {
 
     private final Catalogue catalogue;
 
+    /** What a catalogue holds for those who sit out. */
     public Alternatives(Catalogue catalogue) {
         this.catalogue = catalogue;
     }

@@ -31,6 +31,13 @@ public final class Marks {
     private final LocalDate day;
     private final RepMax formula;
 
+    /**
+     * The marks of one athlete.
+     *
+     * @param marks all that were ever taken, in any order
+     * @param day the day that numbers are wanted for; later marks do not count
+     * @param formula turns repetitions at a weight into a one-repetition maximum
+     */
     public Marks(List<Mark> marks, LocalDate day, RepMax formula) {
         this.day = day;
         this.formula = formula;

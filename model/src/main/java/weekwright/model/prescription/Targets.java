@@ -32,6 +32,13 @@ public final class Targets {
     private final Level level;
     private final Units units;
 
+    /**
+     * Targets for one athlete.
+     *
+     * @param marks what the athlete has shown, as it stands on the day
+     * @param level how long the athlete has trained: work has other lines for beginners, whose weights are only rounded down
+     * @param units what weights and distances are said in, and the steps of the plates
+     */
     public Targets(Marks marks, Level level, Units units) {
         this.marks = marks;
         this.level = level;

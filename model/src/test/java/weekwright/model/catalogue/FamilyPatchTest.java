@@ -234,4 +234,32 @@ class FamilyPatchTest {
         assertThat(faults("{ \"id\": \"tempo-run\", \"beforeFixtureMicroHours\": { \"must\": 3, \"want\": 2 } }"))
                 .anyMatch(fault -> fault.startsWith("beforeFixtureMicroHours.want: 2 h wanted is less than the 3 h"));
     }
+
+    @Test
+    void hours_of_every_kind_are_held_inside_ten_days() {
+        assertThat(faults("""
+                { "id": "tempo-run", "beforeFixtureHours": { "must": 241 } }""")).containsExactly("beforeFixtureHours.must: 241 is outside 0 to 240");
+        assertThat(faults("""
+                { "id": "fixture", "afterHours": { "other-high": { "must": 50, "want": 40 } } }"""))
+                .containsExactly(
+                        "afterHours.other-high.want: 40 h wanted is less than the 50 h that must be; give the same or"
+                                + " more");
+    }
+
+    /** 6.5 points are 715 AU: 8 × (75 + 15) = 720, 8 × (74 + 15) = 712. */
+    @Test
+    void the_class_of_a_family_counts_its_warm_up() {
+        String walk = """
+                { "id": "hill-walk", "demand": { "neural": 2, "metabolic": 2, "tissue": 2 }, "rpe": 8, "minutes": %d,
+                  "warmUpMinutes": 15, "pathways": { "aerobic": "high" }, "againHours": { "must": 16 },
+                  "crossHours": { "must": 16 }, "beforeFixtureHours": { "must": 16 } }
+                """;
+
+        assertThat(classOf(walk.formatted(75))).isEqualTo(DayClass.HIGH);
+        assertThat(classOf(walk.formatted(74))).isEqualTo(DayClass.MIDDLE);
+    }
+
+    private DayClass classOf(String json) {
+        return Demands.classOf(catalogue.with(List.of(patch(json))).family("hill-walk"), false);
+    }
 }

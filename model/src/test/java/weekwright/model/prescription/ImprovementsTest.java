@@ -154,4 +154,61 @@ class ImprovementsTest {
         assertThat(marks.get(2).seconds()).isEqualTo(4.08);
         assertThat(read(Documents.write(found.taken(before)))).isEqualTo(found.taken(before));
     }
+
+    private static Improvements ofTwo(String entries) {
+        Scenario two = read("""
+                { "weekwright": 1, "id": "club", "zone": "Europe/Dublin", "firstDay": "2027-02-08", "days": 7,
+                  "groups": [ { "id": "squad", "aims": [] } ],
+                  "athletes": [
+                    { "id": "a1", "name": "R. Ash", "groups": ["squad"], "marks": [
+                      { "measure": "sprint", "metres": 30, "seconds": 3.95, "start": "standing", "timing": "electronic", "date": "2026-08-01" } ] },
+                    { "id": "a2", "name": "T. Birch", "groups": ["squad"] } ] }
+                """);
+        String log = "{ \"weekwright\": 1, \"scenario\": \"club\", \"entries\": [ " + entries + " ] }";
+        try {
+            return Improvements.of(
+                    two,
+                    Documents.readLog("log.json", log.getBytes(StandardCharsets.UTF_8), two)
+                            .entries(),
+                    Timing.ELECTRONIC,
+                    RepMax.EPLEY);
+        } catch (DocumentException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private static String entry(String day, String athlete, String results) {
+        return "{ \"group\": \"squad\", \"family\": \"acceleration\", \"start\": \"" + day
+                + "T10:00\", \"minutes\": 60,"
+                + " \"done\": true, \"people\": [ { \"athlete\": \"" + athlete + "\", \"results\": [ " + results
+                + " ] } ] }";
+    }
+
+    @Test
+    void each_is_credited_with_their_own_runs_in_the_order_of_the_squad() {
+        Improvements found =
+                ofTwo(entry("2027-02-09", "a2", run(30, "4.3")) + "," + entry("2027-02-10", "a1", run(30, "4.1")));
+
+        assertThat(found.better()).extracting(one -> one.athlete().name()).containsExactly("R. Ash", "T. Birch");
+        assertThat(found.better()).extracting(Improvement::value).containsExactly(4.1, 4.3);
+    }
+
+    @Test
+    void a_mark_older_than_180_days_is_not_held_against_a_run() {
+        Improvement one =
+                ofTwo(entry("2027-02-09", "a1", run(30, "4.1"))).better().get(0);
+
+        assertThat(one.before()).as("3.95 s, 192 days ago").isNull();
+    }
+
+    @Test
+    void each_distance_is_a_mark_of_its_own_and_of_two_equal_runs_the_first_is_it() {
+        Improvements found = ofTwo(entry("2027-02-09", "a2", run(20, "3.0") + "," + run(30, "4.3")) + ","
+                + entry("2027-02-11", "a2", run(30, "4.3")));
+
+        assertThat(found.better()).extracting(one -> one.mark().metres()).containsExactlyInAnyOrder(20.0, 30.0);
+        assertThat(found.better())
+                .extracting(one -> one.mark().date().toString())
+                .containsOnly("2027-02-09");
+    }
 }

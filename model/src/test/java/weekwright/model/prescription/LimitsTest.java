@@ -94,4 +94,34 @@ class LimitsTest {
             }
         }
     }
+
+    @Test
+    void what_is_offered_is_another_session_no_harder_and_may_end_just_as_long_before_a_match_as_it_must() {
+        Alternatives alternatives = new Alternatives(CATALOGUE);
+        Family squats = CATALOGUE.family("heavy-lower-knee");
+
+        assertThat(alternatives
+                        .instead(squats, List.of(), GYM, 16, other -> true)
+                        .id())
+                .as("upper body work ends 16 h before")
+                .isEqualTo("upper-strength");
+        assertThat(offered(alternatives, "trunk-and-balance", "trunk-and-balance"))
+                .as("itself")
+                .isNull();
+        assertThat(offered(alternatives, "mobility", "trunk-and-balance"))
+                .as("harder")
+                .isNull();
+        assertThat(offered(alternatives, "heavy-upper-push", "heavy-upper-pull"))
+                .as("just as hard")
+                .isNotNull();
+    }
+
+    private static Family offered(Alternatives alternatives, String family, String only) {
+        return alternatives.instead(
+                CATALOGUE.family(family),
+                List.of(),
+                GYM,
+                100,
+                other -> other.id().equals(only));
+    }
 }

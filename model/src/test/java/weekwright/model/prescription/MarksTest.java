@@ -226,4 +226,26 @@ class MarksTest {
                         .profile(standing))
                 .isNull();
     }
+
+    /** 10 m in 1.00 s are 10 m/s, 30 m in 3.20 s 9.375. */
+    @Test
+    void top_speed_is_the_fastest_and_not_the_longest_of_flying_runs() {
+        assertThat(marks(flying(30, 3.2), flying(10, 1.0)).topSpeed().value()).isEqualTo(10);
+    }
+
+    @Test
+    void a_day_with_one_split_makes_no_profile_and_the_one_before_it_does() {
+        SprintProfile before = marks(
+                        sprint(10, 1.9, SprintStart.STANDING, Timing.ELECTRONIC, 20),
+                        sprint(40, 5.3, SprintStart.STANDING, Timing.ELECTRONIC, 20))
+                .profile(SprintStart.STANDING);
+
+        assertThat(before).isNotNull();
+        assertThat(marks(
+                                sprint(10, 1.9, SprintStart.STANDING, Timing.ELECTRONIC, 20),
+                                sprint(40, 5.3, SprintStart.STANDING, Timing.ELECTRONIC, 20),
+                                sprint(20, 3.0, SprintStart.STANDING, Timing.ELECTRONIC, 3))
+                        .profile(SprintStart.STANDING))
+                .isEqualTo(before);
+    }
 }

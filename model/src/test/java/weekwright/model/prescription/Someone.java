@@ -50,9 +50,16 @@ final class Someone {
     }
 
     static Group group(GroupKind kind, Phase phase, Level level) {
+        return group("squad", kind, phase, level);
+    }
+
+    static Group group(String id) {
+        return group(id, GroupKind.FIELD, Phase.IN_SEASON, Level.TRAINED);
+    }
+
+    private static Group group(String id, GroupKind kind, Phase phase, Level level) {
         return new Group(
-                "squad", "Squad", kind, phase, level, 20, 0.8, List.of(), List.of(), null, List.of(), Map.of(),
-                List.of());
+                id, "Squad", kind, phase, level, 20, 0.8, List.of(), List.of(), null, List.of(), Map.of(), List.of());
     }
 
     static Work work(String family, Dose dose, double week, double most, @Nullable Aim aim, Group group) {

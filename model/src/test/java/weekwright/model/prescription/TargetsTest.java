@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import weekwright.model.catalogue.Content;
 import weekwright.model.catalogue.ContentKind;
@@ -228,5 +229,46 @@ class TargetsTest {
                         .filter(target -> target.kind() == Kind.WEIGHT)
                         .map(Target::to))
                 .containsExactly(20.0, 65.0, 90.0, 105.0, 130.0);
+    }
+
+    /** 105 kg at 85 % are 89.25: 90 is nearest, 87.5 the next below; at 90 % 94.5: 92.5. */
+    @Test
+    void at_85_per_cent_a_weight_is_the_nearest_and_above_it_and_for_novices_the_next_below() {
+        Mark single = lift("back-squat", 105, 1, 10);
+
+        assertThat(metric(Level.TRAINED, single).of(squat(85, 90), "back-squat").from())
+                .isEqualTo(90);
+        assertThat(metric(Level.TRAINED, single).of(squat(85, 90), "back-squat").to())
+                .isEqualTo(92.5);
+        assertThat(metric(Level.NOVICE, single).of(squat(85, 90), "back-squat").from())
+                .isEqualTo(87.5);
+        assertThat(metric(Level.TRAINED, single).of(squat(86, 90), "back-squat").from())
+                .as("90.3")
+                .isEqualTo(90);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "95, 'full speed, relaxed'", "94.9, 'fast, a little held back'", "88, 'fast, a little held back'",
+        "87.9, quick and smooth", "75, quick and smooth", "74.9, easy: able to talk after it"
+    })
+    void how_fast_a_share_of_the_best_feels(double percent, String words) {
+        assertThat(Targets.speedWords(percent)).isEqualTo(words);
+    }
+
+    @Test
+    void without_aerobic_speed_a_run_at_all_of_it_is_hard_and_one_below_steady() {
+        Content all = line(ContentKind.RUN, null, 60, null, 100.0, null, null);
+        Content less = line(ContentKind.RUN, null, 60, null, 99.0, null, null);
+
+        assertThat(metric(Level.TRAINED).of(all, null).words()).isEqualTo("hard: a few words only");
+        assertThat(metric(Level.TRAINED).of(less, null).words()).isEqualTo("steady: short sentences");
+    }
+
+    @Test
+    void without_a_weight_of_the_day_warm_up_sets_have_none_either() {
+        List<Target> unknown = metric(Level.TRAINED).of(Someone.work("heavy-lower-knee", Dose.FULL));
+
+        assertThat(unknown).noneMatch(target -> target.kind() == Kind.WEIGHT);
     }
 }

@@ -1,6 +1,7 @@
 package weekwright.model.prescription;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -14,6 +15,7 @@ import weekwright.model.catalogue.Content;
 import weekwright.model.catalogue.ContentKind;
 import weekwright.model.catalogue.Family;
 import weekwright.model.catalogue.Role;
+import weekwright.model.catalogue.Variant;
 import weekwright.model.scenario.Aim;
 import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.Fixture;
@@ -266,5 +268,139 @@ class WorkTest {
                 .forEach(line -> assertThat(RepMax.chartPercent(line.repetitions()))
                         .as("%s × %s at %s %%", line.label(), line.repetitions(), line.percentTo())
                         .isGreaterThanOrEqualTo(line.percentTo().intValue()));
+    }
+
+    private static Work of(Family family, String variant, Aim aim) {
+        return new Work(
+                family,
+                SQUAD,
+                Dose.FULL,
+                1,
+                aim,
+                variant,
+                Someone.work("primer", Dose.FULL).settings(),
+                1,
+                true);
+    }
+
+    private static Family squats(List<Variant> variants) {
+        Family usual = Catalogue.builtIn().family("heavy-lower-knee");
+        return new Family(
+                usual.id(),
+                usual.label(),
+                usual.role(),
+                usual.demand(),
+                usual.rpe(),
+                usual.minutes(),
+                usual.warmUpMinutes(),
+                usual.facility(),
+                usual.straightMetres(),
+                usual.pathways(),
+                usual.againHours(),
+                usual.crossHours(),
+                usual.beforeFixtureHours(),
+                usual.beforeFixtureMicroHours(),
+                usual.afterHours(),
+                usual.order(),
+                variants,
+                usual.content(),
+                usual.note(),
+                usual.source());
+    }
+
+    @Test
+    void the_lift_of_the_day_is_the_one_that_is_placed_else_the_one_that_is_tested_else_the_first() {
+        Variant box = new Variant("box-squat", "Box squat", false);
+        Variant back = new Variant("back-squat", "Back squat", true);
+
+        assertThat(of(squats(List.of(back, box)), "box-squat", null).done()).isEqualTo(box);
+        assertThat(of(squats(List.of(box, back)), null, null).done()).isEqualTo(back);
+        assertThat(of(squats(List.of(box)), null, null).done()).isEqualTo(box);
+        assertThat(of(squats(List.of()), null, null).done()).isNull();
+    }
+
+    @Test
+    void a_line_s_own_lift_goes_before_that_of_the_day_and_what_is_no_lift_has_none() {
+        Work work = of(Catalogue.builtIn().family("heavy-lower-knee"), "box-squat", null);
+
+        assertThat(work.lines(Level.TRAINED))
+                .filteredOn(line -> line.kind() == ContentKind.LIFT && line.lift() == null)
+                .isNotEmpty()
+                .allSatisfy(line -> assertThat(work.lift(line)).isEqualTo("box-squat"));
+        assertThat(work.lines(Level.TRAINED))
+                .filteredOn(line -> line.kind() != ContentKind.LIFT && line.lift() == null)
+                .isNotEmpty()
+                .allSatisfy(line -> assertThat(work.lift(line)).isNull());
+        Work upper = Someone.work("upper-strength", Dose.FULL);
+        assertThat(upper.lines(Level.TRAINED))
+                .filteredOn(line -> line.lift() != null)
+                .allSatisfy(line -> assertThat(upper.lift(line)).isEqualTo(line.lift()));
+    }
+
+    /** Two thirds of a dose, in a week of 90 per cent, of an aim of half the minutes: 0.3. */
+    @Test
+    void dose_week_and_minutes_of_the_aim_are_multiplied() {
+        Aim half = new Aim(
+                "heavy-lower-knee",
+                null,
+                new PerWeek(1, 1, 1),
+                Priority.KEY,
+                List.of(),
+                null,
+                false,
+                false,
+                false,
+                List.of(),
+                Catalogue.builtIn().family("heavy-lower-knee").minutes() / 2,
+                null);
+
+        double minutes = Catalogue.builtIn().family("heavy-lower-knee").minutes();
+        assertThat(Someone.work("heavy-lower-knee", Dose.REDUCED, 0.9, 1, half, SQUAD)
+                        .share())
+                .isCloseTo(2 / 3.0 * 0.9 * half.minutes() / minutes, within(1e-12));
+        assertThat(Someone.work("heavy-lower-knee", Dose.REDUCED, 0.9, 1, null, SQUAD)
+                        .share())
+                .isCloseTo(0.6, within(1e-12));
+    }
+
+    @Test
+    void only_jumps_are_contacts() {
+        Work primer = Someone.work("primer", Dose.FULL);
+
+        assertThat(primer.lines(Level.TRAINED))
+                .anyMatch(line -> line.kind() != ContentKind.JUMP && line.repetitions() != null);
+        assertThat(primer.contacts(Level.TRAINED))
+                .isEqualTo(primer.lines(Level.TRAINED).stream()
+                        .filter(line -> line.kind() == ContentKind.JUMP)
+                        .mapToInt(line -> line.sets() * line.repetitions())
+                        .sum());
+    }
+
+    @Test
+    void somebody_else_s_meet_tapers_nothing() {
+        Group others = Someone.group("others");
+
+        assertThat(Taper.share(List.of(fixture(14)), others, LocalDate.of(2027, 2, 27)))
+                .isEqualTo(1);
+    }
+
+    /** Haugen et al. 2019, Sports Med Open 5:44, Table 2, and expert proposal: who returns trains as in season. */
+    @ParameterizedTest
+    @CsvSource({
+        "max-velocity, RETURN, 40, 120",
+        "max-velocity, IN_SEASON, 40, 120",
+        "max-velocity, OFF_SEASON, 60, 150",
+        "acceleration, RETURN, 80, 200",
+        "acceleration, OFF_SEASON, 100, 300"
+    })
+    void bands_by_phase(String family, Phase phase, int least, int most) {
+        Group group = Someone.group(GroupKind.FIELD, phase, Level.TRAINED);
+
+        assertThat(SprintBand.of(
+                        Catalogue.builtIn().family(family),
+                        group,
+                        Level.TRAINED,
+                        Someone.work("primer", Dose.FULL).settings()))
+                .isEqualTo(new SprintBand(least, most));
     }
 }

@@ -105,6 +105,7 @@ class RuleSettingsTest {
     void a_sound_setting_has_no_faults() {
         assertThat(faults("night-rest", "{ \"level\": \"want\", \"weight\": 0.5, \"hours\": 7.5 }"))
                 .isEmpty();
+        assertThat(faults("no-middle-day", "{ \"weight\": 0 }")).isEmpty();
         assertThat(faults("pathway-gap", "{ \"hours\": { \"max-velocity-sprint\": 60 } }"))
                 .isEmpty();
         assertThat(faults("aim-least", "{ \"level\": \"key\" }")).isEmpty();

@@ -21,6 +21,7 @@ public final class Comparing {
 
     private final Planner planner;
 
+    /** Comparisons of plans that a planner judges. */
     public Comparing(Planner planner) {
         this.planner = planner;
     }

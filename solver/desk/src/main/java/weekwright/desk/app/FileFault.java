@@ -6,10 +6,12 @@ import weekwright.desk.store.StoreFault;
 public final class FileFault extends RuntimeException {
     private static final long serialVersionUID = 1;
 
+    /** A sentence that says which file, what is wrong with it, and what would be right. */
     public FileFault(String message) {
         super(message);
     }
 
+    /** The same, with what the machine said. */
     public FileFault(String message, Throwable cause) {
         super(message, cause);
     }

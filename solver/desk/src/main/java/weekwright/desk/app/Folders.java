@@ -12,7 +12,9 @@ import weekwright.model.document.DocumentException;
 
 /** Folders that keep every change of a plan. */
 public final class Folders {
+    /** Name of the working copy of the scenario in a folder. */
     public static final String SCENARIO = "scenario.json";
+    /** Name of the working copy of the plan in a folder. */
     public static final String PLAN = "plan.json";
 
     private Folders() {}

@@ -10,11 +10,13 @@ public final class InputFault extends RuntimeException {
 
     private final transient List<String> problems;
 
+    /** Several problems, one sentence each; never none. */
     public InputFault(List<String> problems) {
         super(String.join("\n", problems));
         this.problems = List.copyOf(problems);
     }
 
+    /** One problem, in a sentence. */
     public InputFault(String problem) {
         this(List.of(problem));
     }

@@ -27,6 +27,7 @@ public final class Inputs {
 
     private final InputStream standardInput;
 
+    /** Inputs, of which {@code -} is read from the stream that is given. */
     public Inputs(InputStream standardInput) {
         this.standardInput = standardInput;
     }

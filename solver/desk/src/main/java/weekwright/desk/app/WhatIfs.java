@@ -24,6 +24,7 @@ import weekwright.model.scenario.Scenario;
 public final class WhatIfs {
     private final Planner planner;
 
+    /** What-ifs of which a planner finds the plans. */
     public WhatIfs(Planner planner) {
         this.planner = planner;
     }

@@ -18,9 +18,10 @@ public final class Limits {
     public static final int COLUMNS = 200;
     /** Characters of a name, as documents hold it. */
     public static final int NAME = 200;
-    /** First and last year of a date that can be meant. */
+    /** First year of a date that can be meant. */
     public static final int FIRST_YEAR = 1970;
 
+    /** Last year of a date that can be meant. */
     public static final int LAST_YEAR = 2199;
 
     private Limits() {}
