@@ -154,6 +154,16 @@ class LiftsTest {
         assertThat(lifts(squad)).containsExactly("box-squat");
     }
 
+    @Test
+    void a_line_that_stands_as_it_stood_is_known_again() {
+        Squad squad = squad().placed(FAMILY, "2027-03-02T10:00");
+        LiftLine line = ProblemBuilder.of(squad.scenario(), squad.plan(), PlanUse.START)
+                .liftLines
+                .get(0);
+        LiftCount count = new LiftCount(line, new LiftCount.Limits(3, 2, LiftCount.Limits.NEVER));
+        assertThat(count.copy().key(1)).isEqualTo(count.key(1)).isNotEqualTo(count.key(2));
+    }
+
     /** Within seven days of 1 March, of 7 March and of 14 March, though front is held between. */
     @Test
     void the_tested_lift_comes_while_it_is_due() {

@@ -163,12 +163,12 @@ class PackRulesTest {
     void youth_counts_a_fixture_by_its_minutes_of_play_and_asks_for_two_days_off() {
         Squad young = drills(710).athlete("ash").born("2013-01-01").fixture("cup-tie", "2027-03-06T15:00");
         assertThat(young.pack(YOUTH).found(YOUTH)).as("750 + 90 min").isEmpty();
-        assertThat(young.playing(91).found(YOUTH)).containsExactly(want(0.4, 14.02, 14));
-        young.playing(90);
         assertThat(young.commitment("more", "technique", "2027-03-03T08:00")
                         .lasting(1)
                         .found(YOUTH))
                 .containsExactly(want(0.4, 14.02, 14));
+        Squad own = drills(710).athlete("ash").born("2013-01-01").fixture("cup-tie", "2027-03-06T15:00");
+        assertThat(own.playing(91).pack(YOUTH).found(YOUTH)).containsExactly(want(0.4, 14.02, 14));
         assertThat(drills(20, 20, 20, 20, 20, 20).pack(YOUTH).found(YOUTH))
                 .as("no birth dates, so no hours")
                 .containsExactly(want(24, 1, 2));
