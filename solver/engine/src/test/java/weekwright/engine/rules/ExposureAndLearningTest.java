@@ -44,10 +44,9 @@ class ExposureAndLearningTest {
                         .placed("max-velocity", "2027-03-07T10:00")
                         .found(RETURN))
                 .isEmpty();
-        Squad month = squad().days(21)
-                .aim("max-velocity", 0, 1, 1)
-                .placed("max-velocity", "2027-03-17T10:00")
-                .placed("max-velocity", "2027-03-02T10:00");
+        Squad month = squad().days(21).aim("max-velocity", 0, 1, 1).placed("max-velocity", "2027-03-17T10:00");
+        assertThat(month.found(RETURN)).isEmpty();
+        month.placed("max-velocity", "2027-03-02T10:00");
         assertThat(month.found(RETURN)).containsExactly(want(12, 1, 0.5));
         assertThat(squad().done("max-velocity", "2027-02-10T10:00")
                         .placed("max-velocity", "2027-03-01T10:00")

@@ -262,6 +262,7 @@ class LearningRulesTest {
         assertThat(late.judged().only(CHURN).placements())
                 .as("the one in which it comes back")
                 .containsExactly("squad/heavy-lower-knee/2027-03-01/2");
+        assertThat(late.judged().only(CHURN).text()).contains("from Tue 2 Feb to Wed 3 Mar");
         Squad never = squats(Level.ADVANCED, 14, "back-squat", "box-squat", "box-squat", "front-squat")
                 .aim("heavy-lower-knee", 0, 1, 1);
         assertThat(never.found(CHURN)).containsExactly(want(8, 40, 28));

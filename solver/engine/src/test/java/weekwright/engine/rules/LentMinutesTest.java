@@ -169,6 +169,17 @@ class LentMinutesTest {
         assertThat(load(whole)).isEqualTo(425);
     }
 
+    /** Six quarters of an hour in 70 minutes, and a warm-up shared with what went before. */
+    @Test
+    void a_practice_of_which_more_is_lent_than_it_has_weighs_nothing_still() {
+        Squad before = squad().placed("tempo-run", "2027-03-02T17:15");
+        Squad practice = practice(70, LendsAt.START).placed("tempo-run", "2027-03-02T17:15");
+        for (String start : List.of("18:15", "18:30", "18:45", "19:00", "19:05", "19:10")) {
+            micro(practice, start);
+        }
+        assertThat(load(practice)).isEqualTo(load(before) + 6 * 75);
+    }
+
     /** An extra session with minutes of its own: all of them are main part, and are still when the plan is read again. */
     @Test
     void minutes_given_to_an_extra_session_are_its_main_part() {

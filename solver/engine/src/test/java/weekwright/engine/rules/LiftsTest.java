@@ -21,6 +21,7 @@ import weekwright.engine.testing.Squad;
 import weekwright.model.catalogue.FamilyPatch;
 import weekwright.model.catalogue.Variant;
 import weekwright.model.plan.Placement;
+import weekwright.model.rulebook.RuleLevel;
 import weekwright.model.scenario.Dose;
 import weekwright.model.scenario.Level;
 
@@ -66,6 +67,13 @@ class LiftsTest {
                 .dose(Dose.MICRO)
                 .placed(FAMILY, "2027-03-04T10:00");
         assertThat(lifts(squad)).containsExactly("front-squat", "front-squat");
+        Squad held = squad().done(FAMILY, "2027-02-23T10:00")
+                .lift("front-squat")
+                .placed(FAMILY, "2027-03-02T10:00")
+                .dose(Dose.MICRO)
+                .lift("back-squat")
+                .held("variant");
+        assertThat(lifts(held)).containsExactly("back-squat");
     }
 
     @Test
@@ -88,6 +96,88 @@ class LiftsTest {
                 .containsExactly("box-squat");
         assertThat(lifts(squad)).containsExactly("back-squat");
         assertThat(lifts(squad.held("variant"))).containsExactly("box-squat");
+    }
+
+    @Test
+    void only_a_session_that_has_lifts_is_given_one() {
+        Squad squad = squad().placed(FAMILY, "2027-03-02T10:00").placed("tempo-run", "2027-03-04T10:00");
+        Problem problem = ProblemBuilder.of(squad.scenario(), squad.plan(), PlanUse.START);
+        assertThat(Lifts.of(problem, standing(problem))).containsExactlyInAnyOrder(0, Lifts.NONE);
+    }
+
+    /** What would be if another lift took the place of the one that is held. */
+    @Test
+    void a_lift_that_is_tried_stands_in_for_the_one_that_is_held() {
+        Squad squad =
+                squad().placed(FAMILY, "2027-03-02T10:00").lift("box-squat").held("variant");
+        Problem problem = ProblemBuilder.of(squad.scenario(), squad.plan(), PlanUse.START);
+        for (int lift : new int[] {0, 1}) {
+            Stimulus tried = standing(problem)[0].with(-1, lift);
+            assertThat(Lifts.of(problem, new Stimulus[] {tried})).containsExactly(lift);
+        }
+    }
+
+    /** A second week running costs 10, to leave a lift after one session 6 (expert proposals), unless that must not be. */
+    @Test
+    void what_must_be_weighs_more_than_what_is_wanted() {
+        assertThat(lifts(secondWeek())).containsExactly("front-squat");
+        assertThat(lifts(secondWeek().level("variant-churn", RuleLevel.MUST))).containsExactly("back-squat");
+    }
+
+    private static Squad secondWeek() {
+        return squad().number("maximum-repeated", "trainedWeeks", 1)
+                .done(FAMILY, "2027-02-23T10:00")
+                .lift("back-squat")
+                .placed(FAMILY, "2027-03-02T10:00");
+    }
+
+    /** In two thirds of a session, which count for no week: front squat stands where box squat does, but was not lifted last. */
+    @Test
+    void a_lift_that_was_just_begun_is_kept() {
+        Squad squad = squad().done(FAMILY, "2027-02-23T10:00")
+                .dose(Dose.REDUCED)
+                .lift("box-squat")
+                .placed(FAMILY, "2027-03-02T10:00");
+        assertThat(lifts(squad)).containsExactly("box-squat");
+    }
+
+    /** Front squat and back squat filled last week; a second week running is one too many. */
+    @Test
+    void what_was_lifted_last_week_makes_room_for_what_was_not() {
+        Squad squad = squad().number("maximum-repeated", "trainedWeeks", 1)
+                .number("variant-churn", "exposures", 1)
+                .done(FAMILY, "2027-02-23T10:00")
+                .lift("front-squat")
+                .done(FAMILY, "2027-02-26T10:00")
+                .lift("back-squat")
+                .placed(FAMILY, "2027-03-02T10:00");
+        assertThat(lifts(squad)).containsExactly("box-squat");
+    }
+
+    @Test
+    void a_line_that_stands_as_it_stood_is_known_again() {
+        Squad squad = squad().placed(FAMILY, "2027-03-02T10:00");
+        LiftLine line = ProblemBuilder.of(squad.scenario(), squad.plan(), PlanUse.START)
+                .liftLines
+                .get(0);
+        LiftCount count = new LiftCount(line, new LiftCount.Limits(3, 2, LiftCount.Limits.NEVER));
+        assertThat(count.copy().key(1)).isEqualTo(count.key(1)).isNotEqualTo(count.key(2));
+    }
+
+    /** Within seven days of 1 March, of 7 March and of 14 March, though front is held between. */
+    @Test
+    void the_tested_lift_comes_while_it_is_due() {
+        Squad squad = squad().days(21)
+                .aim(FAMILY, 0, 0, 0)
+                .family(patch(List.of(new Variant("front", "front", false), new Variant("back", "back", true))))
+                .rule("variant-churn", null, null, Map.of("exposures", 1, "testedWeeks", 1));
+        for (String day : List.of("03", "07", "08", "14")) {
+            squad.placed(FAMILY, "2027-03-" + day + "T10:00").dose(Dose.REDUCED);
+            if (day.equals("08")) {
+                squad.lift("front").held("variant");
+            }
+        }
+        assertThat(lifts(squad)).containsExactly("front", "back", "front", "back");
     }
 
     /** The lifts that a search would give, in order of start. */

@@ -140,6 +140,9 @@ class LoadRulesTest {
         Squad squad = squad().days(14).heads(1).aim("max-velocity", 0, 1, 1).athlete("ash");
         squad.restricted(RestrictionLimit.LIGHT, "2027-02-20", "2027-03-01", Pathway.MAX_VELOCITY_SPRINT);
         assertThat(squad.found(EXPOSURE)).isEmpty();
+        Squad lastDay = squad().days(14).heads(1).aim("max-velocity", 0, 1, 1).athlete("ash");
+        lastDay.restricted(RestrictionLimit.LIGHT, "2027-03-14", "2027-03-20", Pathway.MAX_VELOCITY_SPRINT);
+        assertThat(lastDay.found(EXPOSURE)).isEmpty();
         Squad knee = squad().days(14).heads(1).aim("max-velocity", 0, 1, 1).athlete("ash");
         knee.restricted(RestrictionLimit.NONE, "2027-03-01", "2027-03-14", Pathway.KNEE_DOMINANT);
         assertThat(knee.found(EXPOSURE)).containsExactly(want(36, 13, 7));

@@ -167,6 +167,8 @@ class PackRulesTest {
                         .lasting(1)
                         .found(YOUTH))
                 .containsExactly(want(0.4, 14.02, 14));
+        Squad own = drills(710).athlete("ash").born("2013-01-01").fixture("cup-tie", "2027-03-06T15:00");
+        assertThat(own.playing(91).pack(YOUTH).found(YOUTH)).containsExactly(want(0.4, 14.02, 14));
         assertThat(drills(20, 20, 20, 20, 20, 20).pack(YOUTH).found(YOUTH))
                 .as("no birth dates, so no hours")
                 .containsExactly(want(24, 1, 2));

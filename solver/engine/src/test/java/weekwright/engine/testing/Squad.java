@@ -315,6 +315,11 @@ public final class Squad {
         return latest(thing -> thing.taperDays = days);
     }
 
+    /** Minutes of play of the fixture, where they are its own. */
+    public Squad playing(int minutes) {
+        return latest(thing -> thing.playMinutes = minutes);
+    }
+
     public Squad travelling(int outMinutes, int backMinutes) {
         return latest(thing -> thing.travel = new Travel(outMinutes, backMinutes));
     }

@@ -60,6 +60,9 @@ final class Thing {
     Travel travel = Travel.NONE;
 
     @Nullable
+    Integer playMinutes;
+
+    @Nullable
     Integer taperDays;
 
     boolean done = true;
@@ -98,7 +101,7 @@ final class Thing {
                 given(family),
                 start,
                 given(minutes),
-                null,
+                playMinutes,
                 weight,
                 travel,
                 taperDays,
