@@ -258,7 +258,8 @@ class WrongInputTest {
             page.locator("#fixture-0").fill("Cup tie");
             page.locator("#begin").click();
             assertThat(page.locator(".notice")).containsText("the week has no name: say what it is for");
-            assertThat(page.locator(".notice")).containsText("the fixture \"Cup tie\" has no date and no start: give both");
+            assertThat(page.locator(".notice"))
+                    .containsText("the fixture \"Cup tie\" has no date and no start: give both");
             assertThat(page.locator("#fixture-0")).hasValue("Cup tie");
             page.locator("#title").fill("The week after");
             page.locator("#fixture-0").fill("");
