@@ -148,10 +148,9 @@ class WorkTest {
                 .isLessThanOrEqualTo(most);
     }
 
-    @Test
-    void metres_that_an_aim_gives_go_before_the_band() {
-        Aim aim = new Aim(
-                "max-velocity",
+    private static Aim aim(String family, Integer minutes, Metres metres) {
+        return new Aim(
+                family,
                 null,
                 new PerWeek(1, 1, 1),
                 Priority.KEY,
@@ -161,8 +160,13 @@ class WorkTest {
                 false,
                 false,
                 List.of(),
-                null,
-                new Metres(200, 400));
+                minutes,
+                metres);
+    }
+
+    @Test
+    void metres_that_an_aim_gives_go_before_the_band() {
+        Aim aim = aim("max-velocity", null, new Metres(200, 400));
 
         assertThat(Someone.work("max-velocity", Dose.FULL, 1, 1, aim, SQUAD).fastMetres(Level.TRAINED))
                 .isEqualTo(200);
@@ -340,24 +344,12 @@ class WorkTest {
     /** Two thirds of a dose, in a week of 90 per cent, of an aim of half the minutes: 0.3. */
     @Test
     void dose_week_and_minutes_of_the_aim_are_multiplied() {
-        Aim half = new Aim(
-                "heavy-lower-knee",
-                null,
-                new PerWeek(1, 1, 1),
-                Priority.KEY,
-                List.of(),
-                null,
-                false,
-                false,
-                false,
-                List.of(),
-                Catalogue.builtIn().family("heavy-lower-knee").minutes() / 2,
-                null);
+        int minutes = Catalogue.builtIn().family("heavy-lower-knee").minutes();
+        Aim half = aim("heavy-lower-knee", minutes / 2, null);
 
-        double minutes = Catalogue.builtIn().family("heavy-lower-knee").minutes();
         assertThat(Someone.work("heavy-lower-knee", Dose.REDUCED, 0.9, 1, half, SQUAD)
                         .share())
-                .isCloseTo(2 / 3.0 * 0.9 * half.minutes() / minutes, within(1e-12));
+                .isCloseTo(2 / 3.0 * 0.9 * (minutes / 2) / minutes, within(1e-12));
         assertThat(Someone.work("heavy-lower-knee", Dose.REDUCED, 0.9, 1, null, SQUAD)
                         .share())
                 .isCloseTo(0.6, within(1e-12));

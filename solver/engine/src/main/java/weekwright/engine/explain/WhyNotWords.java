@@ -3,6 +3,7 @@ package weekwright.engine.explain;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import weekwright.engine.explain.WhyNots.Tried;
 import weekwright.engine.problem.Cost;
 import weekwright.engine.problem.Problem;
@@ -48,23 +49,24 @@ final class WhyNotWords {
         return Character.toUpperCase(price.charAt(0)) + price.substring(1) + (because.isEmpty() ? "." : ". " + because);
     }
 
-    /** What there is to say of a day, of the options that it has. */
-    String day(int day, List<Tried> tried) {
-        return names.day(day) + MatchDays.inBrackets(session.group, day) + ": " + onDay(tried);
+    /**
+     * What there is to say of a day.
+     *
+     * @param tried all the options that it has
+     * @param possible those of them that are possible
+     * @param best the best of these, or null where there is none
+     */
+    String day(int day, List<Tried> tried, List<Tried> possible, @Nullable Tried best) {
+        String said = best == null ? impossible(tried) : said(possible, best);
+        return names.day(day) + MatchDays.inBrackets(session.group, day) + ": " + said;
     }
 
-    private String onDay(List<Tried> tried) {
-        if (tried.isEmpty()) {
-            return session.group.group.label() + " has no free hours that are long enough.";
-        }
-        List<Tried> possible = possible(tried);
-        if (possible.isEmpty()) {
-            Tried nearest = tried.stream()
-                    .min(Comparator.comparingInt(Tried::musts).thenComparing(Tried::change, Cost::compareLevels))
-                    .orElseThrow();
-            return "not possible; at " + names.time(nearest.at()) + ", which comes nearest: " + reasons(nearest, 1);
-        }
-        return said(possible, best(possible));
+    private String impossible(List<Tried> tried) {
+        return tried.stream()
+                .min(Comparator.comparingInt(Tried::musts).thenComparing(Tried::change, Cost::compareLevels))
+                .map(nearest -> "not possible; at " + names.time(nearest.at()) + ", which comes nearest: "
+                        + reasons(nearest, 1))
+                .orElseGet(() -> session.group.group.label() + " has no free hours that are long enough.");
     }
 
     /** Those that break nothing that must hold. */

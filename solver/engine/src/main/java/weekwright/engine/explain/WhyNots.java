@@ -149,8 +149,11 @@ public final class WhyNots {
 
     private WhyNotDay day(WhyNotWords words, int day, List<Tried> tried) {
         List<Tried> possible = WhyNotWords.possible(tried);
-        WhyNotOption best = possible.isEmpty() ? null : option(words, words.best(possible));
-        return new WhyNotDay(problem.calendar.date(day), best, words.day(day, tried));
+        Tried best = possible.isEmpty() ? null : words.best(possible);
+        return new WhyNotDay(
+                problem.calendar.date(day),
+                best == null ? null : option(words, best),
+                words.day(day, tried, possible, best));
     }
 
     private WhyNotWords words(Session session) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import weekwright.desk.view.Dates;
 import weekwright.desk.view.Names;
@@ -15,7 +16,6 @@ import weekwright.model.catalogue.Catalogue;
 import weekwright.model.plan.Pin;
 import weekwright.model.plan.Placement;
 import weekwright.model.scenario.Scenario;
-import weekwright.model.scenario.StaffMember;
 
 /** What of a session in the hand is pinned, what can be, and what else it can have and keep. */
 final class HoldPins {
@@ -63,11 +63,10 @@ final class HoldPins {
         if (placed == null) {
             return List.of();
         }
-        return List.of(
+        return Stream.of(
                         new ChangeField("lead", "Another lead", "Change the lead", leads(placed)),
                         new ChangeField("variant", "Another lift", "Change the lift", lifts(placed)),
                         new ChangeField("not-day", "A day without it", "Bar the day", days(placed)))
-                .stream()
                 .filter(change -> !change.others().isEmpty())
                 .toList();
     }
@@ -76,7 +75,7 @@ final class HoldPins {
         return scenario.staff().stream()
                 .filter(member -> member.leads(placed.family()))
                 .filter(member -> !member.id().equals(placed.lead()))
-                .map((StaffMember member) -> new Other(member.id(), member.name()))
+                .map(member -> new Other(member.id(), member.name()))
                 .toList();
     }
 
@@ -90,14 +89,12 @@ final class HoldPins {
 
     private List<Other> days(Placement placed) {
         LocalDate first = scenario.firstDay();
-        return first.datesUntil(scenario.lastDay().plusDays(1))
-                .filter(day -> week(first, day) == week(first, placed.start().date()))
+        LocalDate begin =
+                first.plusWeeks(ChronoUnit.WEEKS.between(first, placed.start().date()));
+        return begin.datesUntil(begin.plusWeeks(1))
+                .filter(day -> !day.isAfter(scenario.lastDay()))
                 .filter(day -> !pin.notDays().contains(day))
                 .map(day -> new Other(day.toString(), Dates.day(day)))
                 .toList();
-    }
-
-    private static long week(LocalDate first, LocalDate day) {
-        return Math.floorDiv(first.until(day, ChronoUnit.DAYS), 7);
     }
 }
