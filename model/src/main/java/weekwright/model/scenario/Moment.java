@@ -26,6 +26,15 @@ public record Moment(LocalDateTime local, @Nullable ZoneOffset offset) {
     }
 
     /**
+     * Reads a time as somebody types it: as {@link #parse}, or with a space for the {@code T} and spaces round it.
+     *
+     * @throws java.time.format.DateTimeParseException when it is no time
+     */
+    public static Moment typed(String text) {
+        return parse(text.strip().replace(' ', 'T'));
+    }
+
+    /**
      * Reads {@code 2027-03-02T16:30} or {@code 2027-10-31T01:30+00:00}.
      *
      * @throws DateTimeParseException when the text is neither

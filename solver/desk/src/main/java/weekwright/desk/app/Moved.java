@@ -148,7 +148,7 @@ final class Moved {
     private Moment start(String value) {
         Moment start;
         try {
-            start = Moment.parse(value.strip().replace(' ', 'T'));
+            start = Moment.typed(value);
         } catch (DateTimeParseException e) {
             throw new InputFault("--start is \"" + value + "\": give a time, such as " + firstDay() + "T10:00");
         }

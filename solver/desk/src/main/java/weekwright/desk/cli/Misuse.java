@@ -33,7 +33,7 @@ final class Misuse {
     /** A time as it was given, with a space for the T, too. */
     static Moment moment(String given) {
         try {
-            return Moment.parse(given.strip().replace(' ', 'T'));
+            return Moment.typed(given);
         } catch (DateTimeParseException e) {
             throw new TypeConversionException("is \"" + given + "\": give a time, such as 2027-03-01T10:00");
         }
